@@ -1,0 +1,190 @@
+package org.rimefast.check;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rimefast.check.internal.Hashes;
+import org.rimefast.check.internal.Parallel;
+import org.rimefast.check.internal.Words;
+import org.rimefast.check.internal.hot.Frame;
+import org.rimefast.check.internal.hot.RuleProgram;
+import org.rimefast.check.internal.reference.ReferenceEvaluator;
+import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Standard;
+import org.rimefast.plan.Plan;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Checks plans against one standard. Immutable and safe to share between threads.
+ *
+ * <p>Verdicts come from a fast pass; every element that is not plainly met or not applicable is
+ * then worked out again by a slow evaluator that records why. The two must agree: if they do not,
+ * that is our own bug and an {@link IllegalStateException} says so.
+ */
+public final class Checker {
+  /** Name and version of the engine, as results name it. */
+  public static final String ENGINE = "rimefast 0.1.0";
+
+  private static final Logger LOG = LoggerFactory.getLogger(Checker.class);
+
+  private final Dictionary dictionary;
+  private final Standard standard;
+  private final String standardHash;
+  private final Words words;
+  private final List<RuleProgram> programs;
+
+  /**
+   * A checker for a standard that was compiled with the dictionary's vocabulary.
+   *
+   * @throws IllegalArgumentException if the standard has a word that the dictionary lacks
+   */
+  public Checker(Dictionary dictionary, Standard standard) {
+    this.dictionary = dictionary;
+    this.standard = standard;
+    standardHash = Hashes.sha256(standard.source().text().getBytes(StandardCharsets.UTF_8));
+    words = new Words(dictionary::word);
+    programs = standard.rules().stream().map(rule -> new RuleProgram(rule, words)).toList();
+  }
+
+  /** The standard. */
+  public Standard standard() {
+    return standard;
+  }
+
+  /** Checks a plan. */
+  public CheckResult check(Plan plan, CheckOptions options) {
+    return check(new PlanFacts(plan, dictionary), options);
+  }
+
+  /**
+   * Checks a plan whose facts were made before with the same dictionary.
+   *
+   * @throws IllegalArgumentException if the options name a stage that the vocabulary does not have
+   */
+  public CheckResult check(PlanFacts facts, CheckOptions options) {
+    List<RuleProgram> due = new ArrayList<>();
+    List<String> notDue = new ArrayList<>();
+    int last = options.stage().map(this::place).orElse(Integer.MAX_VALUE);
+    for (RuleProgram program : programs) {
+      if (place(program.rule().stage()) <= last) {
+        due.add(program);
+      } else {
+        notDue.add(program.rule().id());
+      }
+    }
+    List<RuleResult> results =
+        Parallel.map(due, options.threads(), program -> result(program, facts));
+    LOG.debug("{}: {} rules on {} elements", facts.plan().id(), due.size(), facts.size());
+    return new CheckResult(ENGINE, standard, standardHash, facts.plan(), options, results, notDue);
+  }
+
+  /** The verdicts of one rule, by the fast pass alone, for the subject's elements in order. */
+  public Verdict[] verdicts(String ruleId, PlanFacts facts) {
+    RuleProgram program = program(ruleId);
+    Frame frame = program.frame(facts);
+    int[] elements = facts.members(program.rule().subject().noun());
+    Verdict[] verdicts = new Verdict[elements.length];
+    for (int i = 0; i < elements.length; i++) {
+      verdicts[i] = program.verdict(frame, elements[i]);
+    }
+    return verdicts;
+  }
+
+  /**
+   * What one rule says of one element, explained, whatever the verdict.
+   *
+   * @throws IllegalArgumentException if there is no such rule or element
+   */
+  public Finding explain(String ruleId, String elementId, PlanFacts facts) {
+    int handle = facts.handleOf(elementId);
+    if (handle < 0) {
+      throw new IllegalArgumentException("the plan has no element " + elementId);
+    }
+    return evaluator(facts).explain(program(ruleId).rule(), handle);
+  }
+
+  private RuleProgram program(String ruleId) {
+    return programs.stream()
+        .filter(program -> program.rule().id().equals(ruleId))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("the standard has no rule " + ruleId));
+  }
+
+  private int place(String stage) {
+    int place = dictionary.vocabulary().stages().indexOf(stage);
+    if (place < 0) {
+      throw new IllegalArgumentException(
+          "there is no stage "
+              + stage
+              + "; the stages are "
+              + String.join(", ", dictionary.vocabulary().stages()));
+    }
+    return place;
+  }
+
+  private ReferenceEvaluator evaluator(PlanFacts facts) {
+    return new ReferenceEvaluator(facts, words, standard.source());
+  }
+
+  private RuleResult result(RuleProgram program, PlanFacts facts) {
+    Rule rule = program.rule();
+    Frame frame = program.frame(facts);
+    ReferenceEvaluator evaluator = evaluator(facts);
+    Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
+    for (Verdict verdict : Verdict.values()) {
+      counts.put(verdict, 0);
+    }
+    List<Finding> findings = new ArrayList<>();
+    int[] elements = facts.members(rule.subject().noun());
+    for (int element : elements) {
+      Verdict verdict = program.verdict(frame, element);
+      counts.merge(verdict, 1, Integer::sum);
+      if (verdict != Verdict.MET && verdict != Verdict.NOT_APPLICABLE) {
+        findings.add(explained(rule, element, verdict, evaluator));
+      }
+    }
+    return new RuleResult(
+        rule, counts, findings, appliedToNothing(rule, elements, counts, evaluator));
+  }
+
+  private static Finding explained(
+      Rule rule, int element, Verdict verdict, ReferenceEvaluator evaluator) {
+    Finding finding = evaluator.explain(rule, element);
+    if (finding.verdict() != verdict) {
+      throw new IllegalStateException(
+          "rule "
+              + rule.id()
+              + " on "
+              + finding.element().label()
+              + ": the fast pass says "
+              + verdict
+              + ", the reference says "
+              + finding.verdict());
+    }
+    return finding;
+  }
+
+  private static Optional<String> appliedToNothing(
+      Rule rule, int[] elements, Map<Verdict, Integer> counts, ReferenceEvaluator evaluator) {
+    if (elements.length == 0) {
+      return Optional.of("the plan has no " + rule.subject().noun().plural());
+    }
+    if (counts.getOrDefault(Verdict.NOT_APPLICABLE, 0) < elements.length) {
+      return Optional.empty();
+    }
+    String first = evaluator.explain(rule, elements[0]).reason();
+    return Optional.of(
+        elements.length == 1
+            ? first
+            : "it spoke of none of the "
+                + elements.length
+                + " "
+                + rule.subject().noun().plural()
+                + "; for the first, "
+                + first);
+  }
+}

@@ -1,0 +1,269 @@
+package org.rimefast.check;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import org.rimefast.lang.vocabulary.Noun;
+import org.rimefast.plan.Amount;
+import org.rimefast.plan.Element;
+import org.rimefast.plan.Face;
+import org.rimefast.plan.Opening;
+import org.rimefast.plan.Part;
+import org.rimefast.plan.Plan;
+import org.rimefast.plan.Run;
+import org.rimefast.plan.geometry.ModuleGeometry;
+
+/**
+ * A plan made ready for questions: every element has a handle, a number from 0, and what is worked
+ * out once is kept as long as this object stands. Safe to share between threads.
+ *
+ * <p>Handles run over the parts of the plan, then its runs, its openings, the six faces, and last
+ * the room.
+ */
+public final class PlanFacts {
+  private final Plan plan;
+  private final Dictionary dictionary;
+  private final ModuleGeometry geometry;
+  private final Element[] elements;
+  private final Map<String, Integer> handlesById = new HashMap<>();
+  private final Map<String, Integer> handlesByPointer = new HashMap<>();
+  private final Map<String, Membership> members = new ConcurrentHashMap<>();
+  private final Map<Object, Object> kept = new ConcurrentHashMap<>();
+  private final int runsFrom;
+  private final int openingsFrom;
+  private final int facesFrom;
+  private final int room;
+
+  private record Membership(int[] handles, boolean[] isMember) {}
+
+  /** Makes a plan ready for the words of a dictionary. */
+  public PlanFacts(Plan plan, Dictionary dictionary) {
+    this.plan = plan;
+    this.dictionary = dictionary;
+    geometry = ModuleGeometry.of(plan);
+    List<Element> all = new ArrayList<>(plan.parts());
+    runsFrom = all.size();
+    all.addAll(plan.runs());
+    openingsFrom = all.size();
+    all.addAll(plan.openings());
+    facesFrom = all.size();
+    room = facesFrom + Face.values().length;
+    elements = all.toArray(new Element[0]);
+    for (int handle = 0; handle < elements.length; handle++) {
+      handlesById.put(elements[handle].id(), handle);
+      handlesByPointer.putIfAbsent(elements[handle].pointer(), handle);
+    }
+    for (Face face : Face.values()) {
+      if (plan.face(face).pointer().endsWith("/" + face.word())) {
+        handlesByPointer.put(plan.face(face).pointer(), handleOf(face));
+      }
+    }
+    handlesByPointer.put(plan.room().pointer(), room);
+  }
+
+  /** The plan. */
+  public Plan plan() {
+    return plan;
+  }
+
+  /** Its geometry; a part's index there is its handle. */
+  public ModuleGeometry geometry() {
+    return geometry;
+  }
+
+  /** How many handles there are. */
+  public int size() {
+    return room + 1;
+  }
+
+  /** The handle of the element with this id, or -1. */
+  public int handleOf(String id) {
+    return handlesById.getOrDefault(id, -1);
+  }
+
+  /** The handle of a face. */
+  public int handleOf(Face face) {
+    return facesFrom + face.ordinal();
+  }
+
+  /** The handle of the room. */
+  public int room() {
+    return room;
+  }
+
+  public boolean isPart(int handle) {
+    return handle < runsFrom;
+  }
+
+  public boolean isRun(int handle) {
+    return handle >= runsFrom && handle < openingsFrom;
+  }
+
+  public boolean isOpening(int handle) {
+    return handle >= openingsFrom && handle < facesFrom;
+  }
+
+  public boolean isFace(int handle) {
+    return handle >= facesFrom && handle < room;
+  }
+
+  public boolean isRoom(int handle) {
+    return handle == room;
+  }
+
+  /** The part with this handle. */
+  public Part part(int handle) {
+    return (Part) elements[handle];
+  }
+
+  /** The run with this handle. */
+  public Run run(int handle) {
+    return (Run) elements[handle];
+  }
+
+  /** The index in the plan's geometry of the run with this handle. */
+  public int runIndex(int handle) {
+    return handle - runsFrom;
+  }
+
+  /** The handle of the run with this index in the plan's geometry. */
+  public int handleOfRun(int index) {
+    return runsFrom + index;
+  }
+
+  /** The opening with this handle. */
+  public Opening opening(int handle) {
+    return (Opening) elements[handle];
+  }
+
+  /** The face with this handle. */
+  public Face face(int handle) {
+    return Face.values()[handle - facesFrom];
+  }
+
+  /** The handles of all elements that a noun means, in increasing order. Do not change it. */
+  public int[] members(Noun noun) {
+    return membership(noun).handles;
+  }
+
+  /** True if the noun means this element. */
+  public boolean isMember(Noun noun, int handle) {
+    return membership(noun).isMember[handle];
+  }
+
+  private Membership membership(Noun noun) {
+    Membership known = members.get(noun.id());
+    return known != null ? known : members.computeIfAbsent(noun.id(), id -> workOut(noun));
+  }
+
+  private Membership workOut(Noun noun) {
+    Dictionary.Members contains = dictionary.members(noun);
+    int[] handles = new int[size()];
+    boolean[] isMember = new boolean[size()];
+    int count = 0;
+    for (int handle = 0; handle < size(); handle++) {
+      if (contains.contains(this, handle)) {
+        handles[count++] = handle;
+        isMember[handle] = true;
+      }
+    }
+    return new Membership(Arrays.copyOf(handles, count), isMember);
+  }
+
+  /**
+   * What {@code make} gives, worked out once for each key and kept. The key's type decides the type
+   * of the value, so use a key class of your own.
+   */
+  public <T> T keep(Key<T> key, Function<PlanFacts, T> make) {
+    Object known = kept.get(key);
+    return key.type()
+        .cast(known != null ? known : kept.computeIfAbsent(key, k -> make.apply(this)));
+  }
+
+  /** Names something that is worked out once for each plan. */
+  public record Key<T>(String name, Class<T> type) {}
+
+  /** Names an element to people and programs. */
+  public ElementName name(int handle) {
+    String pointer = pointer(handle);
+    return new ElementName(noun(handle), id(handle), where(handle), pointer, place(pointer));
+  }
+
+  /** A value of an element that the plan does not give: {@code missing(12, "depth")}. */
+  public MissingValue missing(int handle, String field) {
+    return missing(pointer(handle) + "/" + field, field, Optional.of(name(handle).label()));
+  }
+
+  /** A value that the plan does not give, by its JSON pointer. */
+  public MissingValue missing(String pointer) {
+    String owner = pointer.substring(0, Math.max(0, pointer.lastIndexOf('/')));
+    String field = pointer.substring(pointer.lastIndexOf('/') + 1);
+    Integer handle = handlesByPointer.get(owner);
+    if (handle != null) {
+      return missing(pointer, field, Optional.of(name(handle).label()));
+    }
+    return missing(pointer, field, Optional.empty());
+  }
+
+  private MissingValue missing(String pointer, String field, Optional<String> owner) {
+    String words = Fields.words(field);
+    return new MissingValue(
+        pointer, owner.map(label -> words + " of " + label).orElse(words), place(pointer));
+  }
+
+  private Optional<org.rimefast.plan.PlanSource.Place> place(String pointer) {
+    return Optional.ofNullable(plan.source().placeOf(pointer));
+  }
+
+  private String pointer(int handle) {
+    if (handle < elements.length) {
+      return elements[handle].pointer();
+    }
+    return isRoom(handle) ? plan.room().pointer() : plan.face(face(handle)).pointer();
+  }
+
+  private String id(int handle) {
+    if (handle < elements.length) {
+      return elements[handle].id();
+    }
+    return "";
+  }
+
+  private String noun(int handle) {
+    if (isPart(handle)) {
+      return part(handle).getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
+    }
+    if (isRun(handle)) {
+      return run(handle).kind().isCable() ? "cable" : "conduit";
+    }
+    if (isOpening(handle)) {
+      return "opening";
+    }
+    return isRoom(handle) ? "room" : Fields.faceName(face(handle));
+  }
+
+  private String where(int handle) {
+    if (isPart(handle)) {
+      Part part = part(handle);
+      return Fields.faceName(part.face())
+          + position(", along ", part.along())
+          + position(part.face().isWall() ? ", up " : ", across ", part.up());
+    }
+    if (isOpening(handle)) {
+      Opening opening = opening(handle);
+      return Fields.faceName(opening.face())
+          + position(", from ", opening.from())
+          + position(", sill ", opening.sill());
+    }
+    return "";
+  }
+
+  private String position(String name, @org.jspecify.annotations.Nullable Amount amount) {
+    return amount == null ? "" : name + Fields.length(plan, amount.si());
+  }
+}

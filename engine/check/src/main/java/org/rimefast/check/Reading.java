@@ -1,0 +1,71 @@
+package org.rimefast.check;
+
+/**
+ * Receives a number from a word of the dictionary: an interval in SI units, or the news that there
+ * is none. Reused from one element to the next, so keep no reference to it.
+ */
+public final class Reading {
+  private enum State {
+    PRESENT,
+    MISSING,
+    FAILED
+  }
+
+  private State state = State.MISSING;
+  private double least;
+  private double most;
+
+  /** The number is exactly {@code value}; NaN means that it is missing. */
+  public void exactly(double value) {
+    between(value, value);
+  }
+
+  /** The number is {@code value}, give or take {@code tolerance}. */
+  public void around(double value, double tolerance) {
+    between(value - tolerance, value + tolerance);
+  }
+
+  /** The number lies from {@code low} to {@code high}; NaN for either means that it is missing. */
+  public void between(double low, double high) {
+    least = low;
+    most = high;
+    state = low <= high ? State.PRESENT : State.MISSING;
+  }
+
+  /** The plan does not give it. */
+  public void missing() {
+    state = State.MISSING;
+  }
+
+  /** It cannot be worked out, for instance after a division by zero. */
+  public void failed() {
+    state = State.FAILED;
+  }
+
+  /** Takes over what {@code other} holds. */
+  public void copy(Reading other) {
+    state = other.state;
+    least = other.least;
+    most = other.most;
+  }
+
+  /** True if there is a number. */
+  public boolean isPresent() {
+    return state == State.PRESENT;
+  }
+
+  /** True if it cannot be worked out. */
+  public boolean isFailed() {
+    return state == State.FAILED;
+  }
+
+  /** The least it can be; only if {@link #isPresent()}. */
+  public double least() {
+    return least;
+  }
+
+  /** The most it can be; only if {@link #isPresent()}. */
+  public double most() {
+    return most;
+  }
+}

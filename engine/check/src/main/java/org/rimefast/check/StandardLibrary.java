@@ -1,0 +1,65 @@
+package org.rimefast.check;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.util.Enumeration;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.rimefast.lang.source.SourceText;
+
+/**
+ * The standards that are shipped in jars on the class or module path.
+ *
+ * <p>A jar ships standards as {@code META-INF/rimefast/NAME.rime}, and lists their names, one a
+ * line, in {@code META-INF/rimefast/standards.index}.
+ */
+public final class StandardLibrary {
+  private static final String FOLDER = "META-INF/rimefast/";
+
+  private StandardLibrary() {}
+
+  /** The names of the shipped standards, in alphabetical order. */
+  public static List<String> names() {
+    TreeSet<String> names = new TreeSet<>();
+    try {
+      Enumeration<URL> indexes = loader().getResources(FOLDER + "standards.index");
+      while (indexes.hasMoreElements()) {
+        try (InputStream in = indexes.nextElement().openStream()) {
+          text(in).lines().map(String::strip).filter(line -> !line.isEmpty()).forEach(names::add);
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("the list of shipped standards cannot be read", e);
+    }
+    return List.copyOf(names);
+  }
+
+  /** The text of a shipped standard. */
+  public static Optional<SourceText> find(String name) {
+    if (!names().contains(name)) {
+      return Optional.empty();
+    }
+    try (InputStream in = loader().getResourceAsStream(FOLDER + name + ".rime")) {
+      if (in == null) {
+        throw new IllegalStateException(
+            "the index of shipped standards names " + name + ", but its text is not there");
+      }
+      return Optional.of(new SourceText("standard " + name, text(in)));
+    } catch (IOException e) {
+      throw new UncheckedIOException("the shipped standard " + name + " cannot be read", e);
+    }
+  }
+
+  private static String text(InputStream in) throws IOException {
+    return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+  }
+
+  private static ClassLoader loader() {
+    ClassLoader loader = StandardLibrary.class.getClassLoader();
+    return loader == null ? ClassLoader.getSystemClassLoader() : loader;
+  }
+}

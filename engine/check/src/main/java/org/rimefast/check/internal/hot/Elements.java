@@ -1,0 +1,79 @@
+package org.rimefast.check.internal.hot;
+
+import org.rimefast.check.Reading;
+import org.rimefast.check.Word;
+
+/** Nodes that find elements and fill slots. */
+final class Elements {
+  private Elements() {}
+
+  /** Fills the slots from {@code first} on; false as soon as the plan does not give one. */
+  static boolean fill(Frame frame, Nodes.Fill[] fills, SlotValues values, int first) {
+    for (int slot = first; slot < fills.length; slot++) {
+      if (!fills[slot].fill(frame, values, slot)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  record Variable(int index) implements Nodes.Find {
+    @Override
+    public int find(Frame frame) {
+      return frame.elements[index];
+    }
+  }
+
+  record Linked(Word.LinkFunction function, Nodes.Find owner) implements Nodes.Find {
+    @Override
+    public int find(Frame frame) {
+      int element = owner.find(frame);
+      return element < 0 ? -1 : function.find(frame.facts, element);
+    }
+  }
+
+  record FillElement(Nodes.Find element) implements Nodes.Fill {
+    @Override
+    public boolean fill(Frame frame, SlotValues values, int slot) {
+      values.handles[slot] = element.find(frame);
+      return values.handles[slot] >= 0;
+    }
+  }
+
+  record FillWord(Nodes.Choose word) implements Nodes.Fill {
+    @Override
+    public boolean fill(Frame frame, SlotValues values, int slot) {
+      values.handles[slot] = word.choose(frame);
+      return values.handles[slot] >= 0;
+    }
+  }
+
+  record FillNumber(Nodes.Read number) implements Nodes.Fill {
+    @Override
+    public boolean fill(Frame frame, SlotValues values, int slot) {
+      Reading reading = values.numbers[slot];
+      number.read(frame, reading);
+      frame.failed |= reading.isFailed();
+      return reading.isPresent();
+    }
+  }
+
+  record FixedWord(int place) implements Nodes.Choose {
+    @Override
+    public int choose(Frame frame) {
+      return place;
+    }
+  }
+
+  record ChosenWord(Word.ChoiceFunction function, Nodes.Find owner, Nodes.Fill[] fills, int slots)
+      implements Nodes.Choose {
+    @Override
+    public int choose(Frame frame) {
+      int element = owner.find(frame);
+      SlotValues values = frame.slots[slots];
+      return element < 0 || !fill(frame, fills, values, 0)
+          ? -1
+          : function.choose(frame.facts, element, values);
+    }
+  }
+}

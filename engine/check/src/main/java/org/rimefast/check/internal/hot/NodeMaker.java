@@ -1,0 +1,264 @@
+package org.rimefast.check.internal.hot;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.check.Truth;
+import org.rimefast.check.Word;
+import org.rimefast.check.internal.Words;
+import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Comparison;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Reference;
+import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.vocabulary.ValueType;
+
+/** Makes nodes of typed conditions and values. */
+final class NodeMaker implements Condition.Visitor<Nodes.Test> {
+  private static final Nodes.Fill[] NO_SLOTS = {};
+
+  private final Words words;
+  private final Layout layout;
+
+  NodeMaker(Words words, Layout layout) {
+    this.words = words;
+    this.layout = layout;
+  }
+
+  Nodes.Test test(Optional<Condition> condition) {
+    return condition.isPresent() ? condition.get().accept(this) : frame -> Truth.TRUE;
+  }
+
+  @Override
+  public Nodes.Test visitAnd(Condition.And and) {
+    return new Logic.All(tests(and.parts()));
+  }
+
+  @Override
+  public Nodes.Test visitOr(Condition.Or or) {
+    return new Logic.Any(tests(or.parts()));
+  }
+
+  @Override
+  public Nodes.Test visitNot(Condition.Not not) {
+    return new Logic.Not(not.part().accept(this));
+  }
+
+  @Override
+  public Nodes.Test visitCompare(Condition.Compare compare) {
+    ValueType type = compare.left().type();
+    if (type instanceof ValueType.Number) {
+      return numbers(compare);
+    }
+    boolean equal = compare.comparison() == Comparison.EQUAL;
+    if (type instanceof ValueType.Choice) {
+      return new Compares.Words(
+          compare.left().accept(choices), compare.right().accept(choices), equal);
+    }
+    return new Texts.Compared(compare.left().accept(texts), compare.right().accept(texts), equal);
+  }
+
+  private Nodes.Test numbers(Condition.Compare compare) {
+    Nodes.Read left = compare.left().accept(numbers);
+    Nodes.Read right = compare.right().accept(numbers);
+    if (right instanceof Numbers.Fixed limit) {
+      return new Compares.ToLimit(left, compare.comparison(), limit.value(), layout.reading());
+    }
+    return new Compares.Numbers(
+        left, compare.comparison(), right, layout.reading(), layout.reading());
+  }
+
+  @Override
+  public Nodes.Test visitHolds(Condition.Holds holds) {
+    Word.RelationWord word = words.relation(holds.relation());
+    Nodes.Fill[] fills = fills(holds.arguments());
+    return new Relations.Holds(
+        word.function(), find(holds.subject()), fills, layout.slots(fills.length));
+  }
+
+  @Override
+  public Nodes.Test visitQuantified(Condition.Quantified quantified) {
+    layout.variable(quantified.variable().index());
+    return new Relations.Quantified(
+        quantified.quantifier(),
+        quantified.number(),
+        quantified.variable().noun(),
+        quantified.variable().index(),
+        quantified.others(),
+        test(quantified.where()),
+        quantified.body().accept(this),
+        candidates(quantified));
+  }
+
+  /**
+   * Only a relation that must hold for the body to hold can spare the others; for EACH, those that
+   * do not meet the body are the ones that count.
+   */
+  private Relations.@Nullable Candidates candidates(Condition.Quantified quantified) {
+    if (quantified.quantifier() == Condition.Quantified.Quantifier.EACH) {
+      return null;
+    }
+    int index = quantified.variable().index();
+    Condition body = quantified.body();
+    List<Condition> needed = body instanceof Condition.And and ? and.parts() : List.of(body);
+    for (Condition part : needed) {
+      if (part instanceof Condition.Holds holds
+          && !holds.arguments().isEmpty()
+          && isVariable(holds.arguments().get(0), index)
+          && !names(holds.subject(), index)
+          && holds.arguments().stream().skip(1).noneMatch(other -> mayName(other, index))) {
+        Word.RelationWord word = words.relation(holds.relation());
+        if (word.candidates().isPresent()) {
+          Nodes.Fill[] fills = fills(holds.arguments());
+          return new Relations.Candidates(
+              word.candidates().get(),
+              find(holds.subject()),
+              fills,
+              layout.slots(fills.length),
+              layout.list());
+        }
+      }
+    }
+    return null;
+  }
+
+  private static boolean isVariable(Argument argument, int index) {
+    return argument instanceof Reference.Bound bound && bound.variable().index() == index;
+  }
+
+  private static boolean names(Reference reference, int index) {
+    return reference instanceof Reference.Linked linked
+        ? names(linked.owner(), index)
+        : isVariable(reference, index);
+  }
+
+  /** Anything but a literal or another element may depend on the variable; then all are asked. */
+  private static boolean mayName(Argument argument, int index) {
+    return argument instanceof Reference reference
+        ? names(reference, index)
+        : !(argument instanceof Value.Literal
+            || argument instanceof Value.Word
+            || argument instanceof Value.Named);
+  }
+
+  private Nodes.Test[] tests(List<Condition> parts) {
+    return parts.stream().map(part -> part.accept(this)).toArray(Nodes.Test[]::new);
+  }
+
+  private Nodes.Find find(Reference reference) {
+    if (reference instanceof Reference.Linked linked) {
+      return new Elements.Linked(words.link(linked.link()).function(), find(linked.owner()));
+    }
+    return new Elements.Variable(((Reference.Bound) reference).variable().index());
+  }
+
+  private Nodes.Fill[] fills(List<Argument> arguments) {
+    return arguments.isEmpty()
+        ? NO_SLOTS
+        : arguments.stream().map(this::fill).toArray(Nodes.Fill[]::new);
+  }
+
+  private Nodes.Fill fill(Argument argument) {
+    if (argument instanceof Reference reference) {
+      return new Elements.FillElement(find(reference));
+    }
+    Value value = (Value) argument;
+    return value.type() instanceof ValueType.Choice
+        ? new Elements.FillWord(value.accept(choices))
+        : new Elements.FillNumber(value.accept(numbers));
+  }
+
+  private final Value.Visitor<Nodes.Read> numbers =
+      new Value.Visitor<>() {
+        @Override
+        public Nodes.Read visitLiteral(Value.Literal literal) {
+          return new Numbers.Fixed(Words.si(literal));
+        }
+
+        @Override
+        public Nodes.Read visitNamed(Value.Named named) {
+          return visitLiteral(named.constant().value());
+        }
+
+        @Override
+        public Nodes.Read visitOf(Value.Of of) {
+          Word.NumberWord word = words.number(of.property());
+          Nodes.Fill[] fills = fills(of.arguments());
+          int slots = layout.slots(fills.length);
+          return of.owner() instanceof Reference.Bound bound && fills.length == 0
+              ? new Numbers.OwnProperty(word.function(), bound.variable().index(), slots)
+              : new Numbers.Property(word.function(), find(of.owner()), fills, slots);
+        }
+
+        @Override
+        public Nodes.Read visitArithmetic(Value.Arithmetic arithmetic) {
+          return new Numbers.Arithmetic(
+              arithmetic.operator(),
+              arithmetic.left().accept(this),
+              arithmetic.right().accept(this),
+              layout.reading());
+        }
+
+        @Override
+        public Nodes.Read visitAggregate(Value.Aggregate aggregate) {
+          layout.variable(aggregate.variable().index());
+          Nodes.Read of =
+              aggregate.of().isPresent() ? aggregate.of().get().accept(this) : new Numbers.Fixed(1);
+          return new Numbers.Aggregate(
+              aggregate.function(),
+              aggregate.variable().noun(),
+              aggregate.variable().index(),
+              test(aggregate.where()),
+              of,
+              layout.reading(),
+              layout.tally());
+        }
+
+        @Override
+        public Nodes.Read visitWord(Value.Word word) {
+          throw Words.mistyped(word);
+        }
+
+        @Override
+        public Nodes.Read visitText(Value.Text text) {
+          throw Words.mistyped(text);
+        }
+      };
+
+  private final Value.Visitor<Nodes.Choose> choices =
+      new Words.OnlyWords<>() {
+        @Override
+        public Nodes.Choose visitWord(Value.Word word) {
+          return new Elements.FixedWord(word.type().words().indexOf(word.word()));
+        }
+
+        @Override
+        public Nodes.Choose visitOf(Value.Of of) {
+          Nodes.Fill[] fills = fills(of.arguments());
+          return new Elements.ChosenWord(
+              words.choice(of.property()).function(),
+              find(of.owner()),
+              fills,
+              layout.slots(fills.length));
+        }
+      };
+
+  private final Value.Visitor<Texts.Tell> texts =
+      new Words.OnlyWords<>() {
+        @Override
+        public Texts.Tell visitText(Value.Text text) {
+          Optional<String> known = Optional.of(text.text());
+          return frame -> known;
+        }
+
+        @Override
+        public Texts.Tell visitOf(Value.Of of) {
+          Nodes.Fill[] fills = fills(of.arguments());
+          return new Texts.Property(
+              words.text(of.property()).function(),
+              find(of.owner()),
+              fills,
+              layout.slots(fills.length));
+        }
+      };
+}

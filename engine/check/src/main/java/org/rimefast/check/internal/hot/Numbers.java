@@ -1,0 +1,82 @@
+package org.rimefast.check.internal.hot;
+
+import org.rimefast.check.Reading;
+import org.rimefast.check.Truth;
+import org.rimefast.check.Word;
+import org.rimefast.check.internal.Arithmetics;
+import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.vocabulary.Noun;
+
+/** Nodes that read numbers. */
+final class Numbers {
+  private Numbers() {}
+
+  record Fixed(double value) implements Nodes.Read {
+    @Override
+    public void read(Frame frame, Reading into) {
+      into.exactly(value);
+    }
+  }
+
+  record Property(Word.NumberFunction function, Nodes.Find owner, Nodes.Fill[] fills, int slots)
+      implements Nodes.Read {
+    @Override
+    public void read(Frame frame, Reading into) {
+      int element = owner.find(frame);
+      SlotValues values = frame.slots[slots];
+      if (element < 0 || !Elements.fill(frame, fills, values, 0)) {
+        into.missing();
+        return;
+      }
+      function.measure(frame.facts, element, values, into);
+    }
+  }
+
+  /** A property without slots of the element a variable stands for. */
+  record OwnProperty(Word.NumberFunction function, int variable, int slots) implements Nodes.Read {
+    @Override
+    public void read(Frame frame, Reading into) {
+      function.measure(frame.facts, frame.elements[variable], frame.slots[slots], into);
+    }
+  }
+
+  record Arithmetic(Value.Arithmetic.Operator operator, Nodes.Read left, Nodes.Read right, int slot)
+      implements Nodes.Read {
+    @Override
+    public void read(Frame frame, Reading into) {
+      Reading second = frame.readings[slot];
+      left.read(frame, into);
+      right.read(frame, second);
+      Arithmetics.combine(operator, into, second);
+    }
+  }
+
+  record Aggregate(
+      Value.Aggregate.Function function,
+      Noun noun,
+      int variable,
+      Nodes.Test where,
+      Nodes.Read of,
+      int slot,
+      int tally)
+      implements Nodes.Read {
+    @Override
+    public void read(Frame frame, Reading into) {
+      boolean failedBefore = frame.failed;
+      Reading value = frame.readings[slot];
+      Arithmetics.Tally sum = frame.tallies[tally];
+      sum.start(function);
+      for (int handle : frame.facts.members(noun)) {
+        frame.elements[variable] = handle;
+        frame.failed = false;
+        Truth counts = where.test(frame);
+        if (counts != Truth.FALSE) {
+          of.read(frame, value);
+          sum.add(counts, value, frame.failed);
+        }
+      }
+      frame.failed = failedBefore;
+      sum.finish(into);
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package org.rimefast.check.internal.hot;
+
+import org.rimefast.check.Truth;
+import org.rimefast.lang.rule.Condition;
+
+/** What a count of certain and possible elements says of a quantifier. */
+final class Quantifiers {
+  private Quantifiers() {}
+
+  /**
+   * Decides.
+   *
+   * @param certain how many certainly count (for EACH: are certainly exceptions)
+   * @param possible how many may count, the certain ones among them
+   */
+  static Truth decide(
+      Condition.Quantified.Quantifier quantifier, int number, int certain, int possible) {
+    return switch (quantifier) {
+      case EACH, NO -> atLeast(1, certain, possible).not();
+      case SOME -> atLeast(1, certain, possible);
+      case AT_LEAST -> atLeast(number, certain, possible);
+      case AT_MOST -> atLeast(number + 1, certain, possible).not();
+      case EXACTLY ->
+          atLeast(number, certain, possible).and(atLeast(number + 1, certain, possible).not());
+    };
+  }
+
+  private static Truth atLeast(int number, int certain, int possible) {
+    if (certain >= number) {
+      return Truth.TRUE;
+    }
+    return possible < number ? Truth.FALSE : Truth.UNKNOWN;
+  }
+}

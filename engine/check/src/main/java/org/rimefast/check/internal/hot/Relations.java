@@ -1,0 +1,112 @@
+package org.rimefast.check.internal.hot;
+
+import org.rimefast.check.HandleList;
+import org.rimefast.check.Truth;
+import org.rimefast.check.Word;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.vocabulary.Noun;
+
+/** Relations and quantifiers. */
+final class Relations {
+  private Relations() {}
+
+  record Holds(Word.TruthFunction function, Nodes.Find subject, Nodes.Fill[] fills, int slots)
+      implements Nodes.Test {
+    @Override
+    public Truth test(Frame frame) {
+      int element = subject.find(frame);
+      SlotValues values = frame.slots[slots];
+      if (element < 0 || !Elements.fill(frame, fills, values, 0)) {
+        return Truth.UNKNOWN;
+      }
+      return function.decide(frame.facts, element, values);
+    }
+  }
+
+  /** Finds the elements worth asking; all others certainly do not meet a quantifier's body. */
+  record Candidates(
+      Word.CandidateFunction function,
+      Nodes.Find subject,
+      Nodes.Fill[] fills,
+      int slots,
+      int list) {
+    /** The candidates, or null if the plan does not say enough to narrow them down. */
+    @org.jspecify.annotations.Nullable
+    HandleList find(Frame frame) {
+      int element = subject.find(frame);
+      SlotValues values = frame.slots[slots];
+      boolean failedBefore = frame.failed;
+      if (element < 0 || !Elements.fill(frame, fills, values, 1)) {
+        frame.failed = failedBefore;
+        return null;
+      }
+      HandleList found = frame.lists[list];
+      found.clear();
+      function.find(frame.facts, element, values, found);
+      return found;
+    }
+  }
+
+  record Quantified(
+      Condition.Quantified.Quantifier quantifier,
+      int number,
+      Noun noun,
+      int variable,
+      boolean others,
+      Nodes.Test where,
+      Nodes.Test body,
+      @org.jspecify.annotations.Nullable Candidates candidates)
+      implements Nodes.Test {
+    @Override
+    public Truth test(Frame frame) {
+      boolean failedBefore = frame.failed;
+      HandleList few = candidates == null ? null : candidates.find(frame);
+      int[] members = frame.facts.members(noun);
+      int count = few == null ? members.length : few.size();
+      int certain = 0;
+      int possible = 0;
+      boolean anyFailed = failedBefore;
+      for (int i = 0; i < count; i++) {
+        int handle = few == null ? members[i] : few.get(i);
+        if (others && handle == frame.elements[0]
+            || few != null && !frame.facts.isMember(noun, handle)) {
+          continue;
+        }
+        frame.elements[variable] = handle;
+        frame.failed = false;
+        Truth truth = one(frame);
+        anyFailed |= frame.failed;
+        certain += truth == Truth.TRUE ? 1 : 0;
+        possible += truth != Truth.FALSE ? 1 : 0;
+        if (isDecided(certain)) {
+          break;
+        }
+      }
+      Truth result = Quantifiers.decide(quantifier, number, certain, possible);
+      frame.failed = result == Truth.UNKNOWN ? anyFailed : failedBefore;
+      return result;
+    }
+
+    /** For EACH the exceptions are counted: elements that count and do not meet the body. */
+    private Truth one(Frame frame) {
+      Truth counts = where.test(frame);
+      if (counts == Truth.FALSE) {
+        frame.failed = false;
+        return Truth.FALSE;
+      }
+      Truth meets = body.test(frame);
+      Truth wanted =
+          counts.and(quantifier == Condition.Quantified.Quantifier.EACH ? meets.not() : meets);
+      frame.failed &= wanted == Truth.UNKNOWN;
+      return wanted;
+    }
+
+    private boolean isDecided(int certain) {
+      return switch (quantifier) {
+        case EACH, SOME, NO -> certain > 0;
+        case AT_LEAST -> certain >= number;
+        case AT_MOST, EXACTLY -> certain > number;
+      };
+    }
+  }
+}

@@ -1,0 +1,63 @@
+package org.rimefast.check.internal.hot;
+
+import java.util.Optional;
+import org.rimefast.check.PlanFacts;
+import org.rimefast.check.Truth;
+import org.rimefast.check.Verdict;
+import org.rimefast.check.internal.Words;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Rule;
+
+/** A rule made ready for the hot pass. Immutable and safe to share; frames are not. */
+public final class RuleProgram {
+  private final Rule rule;
+  private final Layout layout = new Layout();
+  private final Nodes.Test where;
+  private final Nodes.Test onlyIf;
+  private final Nodes.Test requirement;
+
+  /** Makes the program of a rule. */
+  public RuleProgram(Rule rule, Words words) {
+    this.rule = rule;
+    NodeMaker maker = new NodeMaker(words, layout);
+    where = maker.test(rule.where());
+    onlyIf = maker.test(rule.onlyIf());
+    requirement = maker.test(Optional.<Condition>of(rule.requirement()));
+  }
+
+  /** The rule. */
+  public Rule rule() {
+    return rule;
+  }
+
+  /** A frame for one thread. */
+  public Frame frame(PlanFacts facts) {
+    return new Frame(facts, layout);
+  }
+
+  /**
+   * What the rule says of one element.
+   *
+   * <p>If it is unknown whether the rule speaks of the element, an element that meets it either way
+   * is met; otherwise nothing is decided.
+   */
+  public Verdict verdict(Frame frame, int element) {
+    frame.elements[0] = element;
+    frame.failed = false;
+    Truth applies = where.test(frame);
+    if (applies != Truth.FALSE) {
+      applies = applies.and(onlyIf.test(frame));
+    }
+    if (applies == Truth.FALSE) {
+      return Verdict.NOT_APPLICABLE;
+    }
+    Truth meets = requirement.test(frame);
+    if (meets == Truth.TRUE) {
+      return Verdict.MET;
+    }
+    if (meets == Truth.FALSE && applies == Truth.TRUE) {
+      return Verdict.BROKEN;
+    }
+    return frame.failed ? Verdict.ERROR : Verdict.UNDECIDED;
+  }
+}

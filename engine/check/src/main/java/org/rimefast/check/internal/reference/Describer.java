@@ -1,0 +1,108 @@
+package org.rimefast.check.internal.reference;
+
+import java.util.Iterator;
+import java.util.List;
+import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Comparison;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Reference;
+import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.source.Span;
+import org.rimefast.lang.vocabulary.Relation;
+
+/** Says in words what an expression is about, with the elements' own names. */
+final class Describer {
+  private final Scope scope;
+
+  Describer(Scope scope) {
+    this.scope = scope;
+  }
+
+  /** {@code clearance of box R-3}. */
+  String value(Value value) {
+    if (value instanceof Value.Of of) {
+      return filled(of.property().pattern(), of.arguments())
+          + " of "
+          + ElementFinder.label(of.owner(), scope);
+    }
+    if (value instanceof Value.Named named) {
+      return named.constant().name();
+    }
+    return quote(value.span());
+  }
+
+  /** {@code box R-3 sits in outer bay}, or {@code box R-3 does not sit in outer bay}. */
+  String holds(Condition.Holds holds, boolean so) {
+    Relation relation = holds.relation();
+    String subject = ElementFinder.label(holds.subject(), scope);
+    if (relation.form() == Relation.Form.BE) {
+      return subject + (so ? " is " : " is not ") + filled(relation.pattern(), holds.arguments());
+    }
+    return so
+        ? subject + " " + filled(relation.third(), holds.arguments())
+        : subject + " does not " + filled(relation.pattern(), holds.arguments());
+  }
+
+  /**
+   * How many of the elements of a quantifier meet it: {@code box R-3 touches none of the 65 studs},
+   * or {@code none of the 12 brackets: "some bracket holds it"}.
+   *
+   * @param count {@code none}, {@code all}, a number, or {@code whether} for a question
+   */
+  String quantified(Condition.Quantified quantified, String count, int all) {
+    String plural = quantified.variable().noun().plural();
+    boolean question = count.equals("whether");
+    String many =
+        all == 1 ? "the one " + quantified.variable().noun() : "the " + all + " " + plural;
+    if (quantified.body() instanceof Condition.Holds holds
+        && holds.arguments().size() == 1
+        && isVariable(holds.arguments().get(0), quantified)) {
+      String subject = ElementFinder.label(holds.subject(), scope);
+      Relation relation = holds.relation();
+      String verb =
+          relation.form() == Relation.Form.BE ? "is " + relation.pattern() : relation.third();
+      String object = question ? "one of " + many : count + " of " + many;
+      return (question ? "whether " : "") + subject + " " + verb.replace("_", object);
+    }
+    return question
+        ? "\"" + quote(quantified.span()) + "\" for " + many
+        : "\"" + quote(quantified.span()) + "\": " + count + " of " + many;
+  }
+
+  private static boolean isVariable(Argument argument, Condition.Quantified quantified) {
+    return argument instanceof Reference.Bound bound
+        && bound.variable().index() == quantified.variable().index();
+  }
+
+  private String filled(String pattern, List<Argument> arguments) {
+    StringBuilder text = new StringBuilder();
+    Iterator<Argument> next = arguments.iterator();
+    for (String word : pattern.split(" ", -1)) {
+      text.append(text.isEmpty() ? "" : " ")
+          .append(word.equals("_") ? argument(next.next()) : word);
+    }
+    return text.toString();
+  }
+
+  private String argument(Argument argument) {
+    return argument instanceof Reference reference
+        ? ElementFinder.label(reference, scope)
+        : value((Value) argument);
+  }
+
+  private String quote(Span span) {
+    return scope.source().textOf(span).replaceAll("\\s+", " ");
+  }
+
+  /** {@code at least }, with a space to put the limit behind. */
+  static String words(Comparison comparison) {
+    return switch (comparison) {
+      case AT_LEAST -> "at least ";
+      case MORE_THAN -> "more than ";
+      case AT_MOST -> "at most ";
+      case LESS_THAN -> "less than ";
+      case EQUAL -> "equal to ";
+      case NOT_EQUAL -> "other than ";
+    };
+  }
+}

@@ -1,0 +1,71 @@
+package org.rimefast.check.internal.reference;
+
+import java.util.List;
+import java.util.Optional;
+import org.rimefast.check.Arguments;
+import org.rimefast.check.Explanation;
+import org.rimefast.check.Reading;
+import org.rimefast.check.Word;
+import org.rimefast.lang.rule.Reference;
+
+/** Finds the elements that references name. */
+final class ElementFinder {
+  /** The arguments of a word without slots. */
+  static final Arguments NO_ARGUMENTS = new FixedArguments(List.of(), List.of());
+
+  private ElementFinder() {}
+
+  /** Arguments that do not change. */
+  record FixedArguments(List<Integer> handles, List<Optional<Outcome.Interval>> numbers)
+      implements Arguments {
+    @Override
+    public int element(int slot) {
+      return handles.get(slot);
+    }
+
+    @Override
+    public Reading number(int slot) {
+      Reading reading = new Reading();
+      numbers.get(slot).ifPresent(number -> reading.between(number.least(), number.most()));
+      return reading;
+    }
+
+    @Override
+    public int word(int slot) {
+      return handles.get(slot);
+    }
+  }
+
+  static Outcome<Integer> find(Reference reference, Scope scope) {
+    if (reference instanceof Reference.Linked linked) {
+      Outcome<Integer> owner = find(linked.owner(), scope);
+      if (owner.value().isEmpty()) {
+        return owner;
+      }
+      Word.LinkWord word = scope.words().link(linked.link());
+      int found = word.function().find(scope.facts(), owner.value().get());
+      Outcome<Integer> explained = explained(word, owner.value().get(), NO_ARGUMENTS, scope);
+      return found < 0 ? explained : Outcome.of(found).and(owner);
+    }
+    return Outcome.of(scope.element(((Reference.Bound) reference).variable()));
+  }
+
+  /** No value, with what the word has to say about it. */
+  static <T> Outcome<T> explained(Word word, int element, Arguments arguments, Scope scope) {
+    Explanation explanation = new Explanation();
+    word.explainer().explain(scope.facts(), element, arguments, explanation);
+    return new Outcome<>(
+        Optional.empty(), Optional.empty(), explanation.facts(), explanation.missing(), List.of());
+  }
+
+  /** How people call the element. */
+  static String label(Reference reference, Scope scope) {
+    Outcome<Integer> found = find(reference, scope);
+    if (found.value().isPresent()) {
+      return scope.facts().name(found.value().get()).label();
+    }
+    return reference instanceof Reference.Linked linked
+        ? linked.link().phrase() + " of " + label(linked.owner(), scope)
+        : reference.noun().singular();
+  }
+}

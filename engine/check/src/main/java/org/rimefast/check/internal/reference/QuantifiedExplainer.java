@@ -1,0 +1,149 @@
+package org.rimefast.check.internal.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.rimefast.check.Evidence;
+import org.rimefast.check.Truth;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Condition.Quantified.Quantifier;
+
+/** Works out how many elements meet a condition, by asking every one. */
+final class QuantifiedExplainer {
+  private static final int SHOWN = 3;
+
+  private final Scope scope;
+  private final boolean wanted;
+  private final Describer describer;
+
+  QuantifiedExplainer(Scope scope, boolean wanted) {
+    this.scope = scope;
+    this.wanted = wanted;
+    describer = new Describer(scope);
+  }
+
+  Evidence explain(Condition.Quantified quantified) {
+    List<Evidence> meeting = new ArrayList<>();
+    List<Evidence> failing = new ArrayList<>();
+    List<Evidence> unsure = new ArrayList<>();
+    boolean bodyWanted = wanted == (quantified.quantifier() != Quantifier.NO);
+    for (int handle : scope.facts().members(quantified.variable().noun())) {
+      if (quantified.others() && handle == scope.subject()) {
+        continue;
+      }
+      Scope inner = scope.with(quantified.variable(), handle);
+      Evidence counts =
+          quantified
+              .where()
+              .map(where -> new ConditionExplainer(inner, true).explain(where))
+              .orElse(Reasons.ALWAYS);
+      if (counts.truth() == Truth.FALSE) {
+        continue;
+      }
+      Evidence body = new ConditionExplainer(inner, bodyWanted).explain(quantified.body());
+      sort(quantified.quantifier(), counts, body, meeting, failing, unsure);
+    }
+    Truth result = decide(quantified, meeting.size(), failing.size(), unsure.size());
+    return evidence(quantified, result, meeting, failing, unsure);
+  }
+
+  private static void sort(
+      Quantifier quantifier,
+      Evidence counts,
+      Evidence body,
+      List<Evidence> meeting,
+      List<Evidence> failing,
+      List<Evidence> unsure) {
+    boolean settled =
+        quantifier == Quantifier.EACH ? Truth.TRUE == body.truth() : Truth.FALSE == body.truth();
+    if (counts.truth() == Truth.UNKNOWN && !settled) {
+      unsure.add(
+          body.truth() == Truth.UNKNOWN
+              ? Reasons.of(Truth.UNKNOWN, List.of(counts, body), true)
+              : counts);
+    } else if (body.truth() == Truth.UNKNOWN) {
+      unsure.add(body);
+    } else if (body.truth() == Truth.TRUE) {
+      meeting.add(body);
+    } else {
+      failing.add(body);
+    }
+  }
+
+  private static Truth decide(
+      Condition.Quantified quantified, int meeting, int failing, int unsure) {
+    int n = quantified.number();
+    return switch (quantified.quantifier()) {
+      case EACH -> none(failing, unsure);
+      case NO -> none(meeting, unsure);
+      case SOME -> none(meeting, unsure).not();
+      case AT_LEAST -> known(meeting >= n, meeting + unsure < n);
+      case AT_MOST -> known(meeting + unsure <= n, meeting > n);
+      case EXACTLY -> known(meeting == n && unsure == 0, meeting > n || meeting + unsure < n);
+    };
+  }
+
+  private static Truth none(int certain, int unsure) {
+    return known(certain == 0 && unsure == 0, certain > 0);
+  }
+
+  private static Truth known(boolean certainly, boolean certainlyNot) {
+    return certainly ? Truth.TRUE : certainlyNot ? Truth.FALSE : Truth.UNKNOWN;
+  }
+
+  private Evidence evidence(
+      Condition.Quantified quantified,
+      Truth result,
+      List<Evidence> meeting,
+      List<Evidence> failing,
+      List<Evidence> unsure) {
+    boolean each = quantified.quantifier() == Quantifier.EACH;
+    List<Evidence> deciding =
+        result == Truth.UNKNOWN ? unsure : each && result == Truth.FALSE ? failing : meeting;
+    int all = meeting.size() + failing.size() + unsure.size();
+    return new Evidence(
+        statement(quantified, result, deciding, meeting.size(), all),
+        result,
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        result == Truth.UNKNOWN ? deciding : deciding.subList(0, Math.min(SHOWN, deciding.size())));
+  }
+
+  private String statement(
+      Condition.Quantified quantified,
+      Truth result,
+      List<Evidence> deciding,
+      int meeting,
+      int all) {
+    if (all == 0) {
+      return "there are no " + quantified.variable().noun().plural() + " to look at";
+    }
+    if (result == Truth.UNKNOWN) {
+      return describer.quantified(quantified, "whether", all)
+          + " cannot be told for "
+          + deciding.size()
+          + " of them: "
+          + Reasons.why(deciding);
+    }
+    boolean witnessed =
+        switch (quantified.quantifier()) {
+          case SOME -> result == Truth.TRUE;
+          case NO, EACH -> result == Truth.FALSE;
+          case AT_LEAST, AT_MOST, EXACTLY -> false;
+        };
+    return witnessed
+        ? witnesses(deciding)
+        : describer.quantified(
+            quantified, meeting == 0 ? "none" : meeting == all ? "all" : "" + meeting, all);
+  }
+
+  /** What the first few that decided have to say. */
+  private static String witnesses(List<Evidence> deciding) {
+    String said =
+        deciding.stream().limit(SHOWN).map(Evidence::statement).collect(Collectors.joining("; "));
+    int more = deciding.size() - SHOWN;
+    return more > 0 ? said + "; and " + more + " more" : said;
+  }
+}

@@ -1,0 +1,38 @@
+package org.rimefast.check.internal.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rimefast.check.PlanFacts;
+import org.rimefast.check.internal.Words;
+import org.rimefast.lang.rule.Variable;
+import org.rimefast.lang.source.SourceText;
+
+/**
+ * Which element each variable stands for.
+ *
+ * @param facts the plan
+ * @param words what words do
+ * @param source the standard's text, to quote from
+ * @param elements handles by variable index
+ */
+record Scope(PlanFacts facts, Words words, SourceText source, List<Integer> elements) {
+  Scope {
+    elements = List.copyOf(elements);
+  }
+
+  /** The same with {@code variable} standing for {@code handle}. */
+  Scope with(Variable variable, int handle) {
+    List<Integer> next = new ArrayList<>(elements.subList(0, variable.index()));
+    next.add(handle);
+    return new Scope(facts, words, source, next);
+  }
+
+  int element(Variable variable) {
+    return elements.get(variable.index());
+  }
+
+  /** The rule's own subject. */
+  int subject() {
+    return elements.get(0);
+  }
+}

@@ -1,0 +1,198 @@
+package org.rimefast.check.internal.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.rimefast.check.Arguments;
+import org.rimefast.check.Reading;
+import org.rimefast.check.Word;
+import org.rimefast.check.internal.Arithmetics;
+import org.rimefast.check.internal.Words;
+import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Reference;
+import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.vocabulary.ValueType;
+
+/** Works out the values of expressions. */
+final class ValueFinder {
+  private final Scope scope;
+
+  ValueFinder(Scope scope) {
+    this.scope = scope;
+  }
+
+  /** A number, as an interval in SI units. */
+  Outcome<Outcome.Interval> number(Value value) {
+    return value.accept(numbers);
+  }
+
+  /** A word or a text. */
+  Outcome<String> text(Value value) {
+    return value.accept(texts);
+  }
+
+  private final Value.Visitor<Outcome<Outcome.Interval>> numbers =
+      new Value.Visitor<>() {
+        @Override
+        public Outcome<Outcome.Interval> visitLiteral(Value.Literal literal) {
+          double si = Words.si(literal);
+          return Outcome.of(new Outcome.Interval(si, si));
+        }
+
+        @Override
+        public Outcome<Outcome.Interval> visitNamed(Value.Named named) {
+          return visitLiteral(named.constant().value());
+        }
+
+        @Override
+        public Outcome<Outcome.Interval> visitOf(Value.Of of) {
+          Word.NumberWord word = scope.words().number(of.property());
+          return ask(of, word, (element, arguments) -> measured(word, element, arguments, of));
+        }
+
+        @Override
+        public Outcome<Outcome.Interval> visitArithmetic(Value.Arithmetic arithmetic) {
+          Outcome<Outcome.Interval> left = number(arithmetic.left());
+          Outcome<Outcome.Interval> right = number(arithmetic.right());
+          if (left.value().isEmpty() || right.value().isEmpty()) {
+            return Outcome.<Outcome.Interval>without(left).and(right);
+          }
+          Reading a = reading(left.value().get());
+          Arithmetics.combine(arithmetic.operator(), a, reading(right.value().get()));
+          Outcome<Outcome.Interval> result =
+              a.isPresent()
+                  ? Outcome.of(new Outcome.Interval(a.least(), a.most()))
+                  : Outcome.failed(
+                      "\"" + quote(arithmetic) + "\" cannot be worked out: it divides by zero");
+          return result.and(left).and(right);
+        }
+
+        @Override
+        public Outcome<Outcome.Interval> visitAggregate(Value.Aggregate aggregate) {
+          return Aggregates.of(aggregate, scope, quote(aggregate));
+        }
+
+        @Override
+        public Outcome<Outcome.Interval> visitWord(Value.Word word) {
+          throw Words.mistyped(word);
+        }
+
+        @Override
+        public Outcome<Outcome.Interval> visitText(Value.Text text) {
+          throw Words.mistyped(text);
+        }
+      };
+
+  private final Value.Visitor<Outcome<String>> texts =
+      new Words.OnlyWords<>() {
+        @Override
+        public Outcome<String> visitWord(Value.Word word) {
+          return Outcome.of(word.word());
+        }
+
+        @Override
+        public Outcome<String> visitText(Value.Text text) {
+          return Outcome.of(text.text());
+        }
+
+        @Override
+        public Outcome<String> visitOf(Value.Of of) {
+          if (of.property().type() instanceof ValueType.Choice choice) {
+            Word.ChoiceWord word = scope.words().choice(of.property());
+            return ask(
+                of,
+                word,
+                (element, arguments) -> {
+                  int place = word.function().choose(scope.facts(), element, arguments);
+                  return place < 0 ? Outcome.nothing() : Outcome.of(choice.words().get(place));
+                });
+          }
+          Word.TextWord word = scope.words().text(of.property());
+          return ask(
+              of,
+              word,
+              (element, arguments) ->
+                  word.function()
+                      .tell(scope.facts(), element, arguments)
+                      .map(Outcome::of)
+                      .orElse(Outcome.nothing()));
+        }
+      };
+
+  private interface Ask<T> {
+    Outcome<T> ask(int element, Arguments arguments);
+  }
+
+  private <T> Outcome<T> ask(Value.Of of, Word word, Ask<T> question) {
+    Outcome<Integer> owner = ElementFinder.find(of.owner(), scope);
+    if (owner.value().isEmpty()) {
+      return Outcome.without(owner);
+    }
+    Outcome<Arguments> arguments = arguments(of.arguments());
+    if (arguments.value().isEmpty()) {
+      return Outcome.without(arguments);
+    }
+    int element = owner.value().get();
+    Outcome<T> answer = question.ask(element, arguments.value().get());
+    Outcome<T> explained = ElementFinder.explained(word, element, arguments.value().get(), scope);
+    return answer.value().isPresent()
+        ? new Outcome<>(answer.value(), Optional.empty(), explained.facts(), List.of(), List.of())
+        : answer.and(explained);
+  }
+
+  private Outcome<Outcome.Interval> measured(
+      Word.NumberWord word, int element, Arguments arguments, Value.Of of) {
+    Reading reading = new Reading();
+    word.function().measure(scope.facts(), element, arguments, reading);
+    if (reading.isFailed()) {
+      return Outcome.failed("\"" + of.property() + "\" cannot be worked out");
+    }
+    return reading.isPresent()
+        ? Outcome.of(new Outcome.Interval(reading.least(), reading.most()))
+        : Outcome.nothing();
+  }
+
+  /** The values at a word's slots. */
+  Outcome<Arguments> arguments(List<Argument> arguments) {
+    List<Integer> handles = new ArrayList<>();
+    List<Optional<Outcome.Interval>> intervals = new ArrayList<>();
+    for (Argument argument : arguments) {
+      Outcome<?> outcome = put(argument, handles, intervals);
+      if (outcome.value().isEmpty()) {
+        return Outcome.without(outcome);
+      }
+    }
+    return Outcome.of(new ElementFinder.FixedArguments(handles, intervals));
+  }
+
+  private Outcome<?> put(
+      Argument argument, List<Integer> handles, List<Optional<Outcome.Interval>> intervals) {
+    if (argument instanceof Reference reference) {
+      Outcome<Integer> element = ElementFinder.find(reference, scope);
+      handles.add(element.value().orElse(-1));
+      intervals.add(Optional.empty());
+      return element;
+    }
+    Value value = (Value) argument;
+    if (value.type() instanceof ValueType.Choice choice) {
+      Outcome<String> word = text(value);
+      handles.add(word.value().map(choice.words()::indexOf).orElse(-1));
+      intervals.add(Optional.empty());
+      return word;
+    }
+    Outcome<Outcome.Interval> number = number(value);
+    handles.add(-1);
+    intervals.add(number.value());
+    return number;
+  }
+
+  private static Reading reading(Outcome.Interval interval) {
+    Reading reading = new Reading();
+    reading.between(interval.least(), interval.most());
+    return reading;
+  }
+
+  private String quote(Value value) {
+    return scope.source().textOf(value.span()).replaceAll("\\s+", " ");
+  }
+}

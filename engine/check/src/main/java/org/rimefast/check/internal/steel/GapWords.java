@@ -1,0 +1,178 @@
+package org.rimefast.check.internal.steel;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.check.Arguments;
+import org.rimefast.check.Dictionary;
+import org.rimefast.check.Explanation;
+import org.rimefast.check.HandleList;
+import org.rimefast.check.PlanFacts;
+import org.rimefast.check.Reading;
+import org.rimefast.check.Truth;
+import org.rimefast.check.internal.Intervals;
+import org.rimefast.lang.rule.Comparison;
+import org.rimefast.lang.vocabulary.Property;
+import org.rimefast.plan.geometry.ModuleGeometry;
+import org.rimefast.plan.geometry.Nearest;
+
+/** Words for how near parts and runs come to each other. */
+final class GapWords {
+  private static final PlanFacts.Key<Spread> SPREAD =
+      new PlanFacts.Key<>("spread of tolerances", Spread.class);
+
+  private GapWords() {}
+
+  /**
+   * What a search for neighbours must allow for.
+   *
+   * @param tolerance the greatest tolerance of any part or run
+   * @param unplaced handles of parts without a place, which may be anywhere
+   */
+  private record Spread(double tolerance, int[] unplaced) {
+    static Spread of(PlanFacts facts) {
+      double tolerance = 0;
+      HandleList unplaced = new HandleList();
+      for (int handle : facts.members(Nouns.PART)) {
+        if (facts.geometry().cuboid(handle) == null) {
+          unplaced.add(handle);
+        } else {
+          tolerance = Math.max(tolerance, facts.geometry().positionTolerance(handle));
+        }
+      }
+      return new Spread(tolerance, unplaced.toArray());
+    }
+  }
+
+  static void addTo(Dictionary.Builder words) {
+    words
+        .number(
+            new Property(
+                "item.distance to",
+                "distance to _",
+                Nouns.ITEM,
+                List.of(Kinds.element(Nouns.ITEM)),
+                Kinds.LENGTH),
+            GapWords::distance,
+            GapWords::explain)
+        .relation(
+            Kinds.verb(Nouns.ITEM, "touch _", "touches _", Kinds.element(Nouns.ITEM)),
+            GapWords::touches,
+            GapWords::neighbours,
+            GapWords::explain)
+        .relation(
+            Kinds.being(
+                Nouns.ITEM, "within _ of _", Kinds.value(Kinds.LENGTH), Kinds.element(Nouns.ITEM)),
+            GapWords::within,
+            (facts, element, arguments, out) -> explain(facts, element, arguments.element(1), out));
+  }
+
+  private static double gap(PlanFacts facts, int a, int b) {
+    ModuleGeometry geometry = facts.geometry();
+    if (facts.isPart(a)) {
+      return facts.isPart(b) ? geometry.gap(a, b) : geometry.runGap(facts.runIndex(b), a);
+    }
+    return facts.isPart(b)
+        ? geometry.runGap(facts.runIndex(a), b)
+        : geometry.gapBetweenRuns(facts.runIndex(a), facts.runIndex(b));
+  }
+
+  private static double tolerance(PlanFacts facts, int a, int b) {
+    ModuleGeometry geometry = facts.geometry();
+    if (facts.isPart(a)) {
+      return facts.isPart(b)
+          ? geometry.gapTolerance(a, b)
+          : geometry.runGapTolerance(facts.runIndex(b), a);
+    }
+    return facts.isPart(b)
+        ? geometry.runGapTolerance(facts.runIndex(a), b)
+        : geometry.gapToleranceBetweenRuns(facts.runIndex(a), facts.runIndex(b));
+  }
+
+  private static @Nullable Nearest nearest(PlanFacts facts, int a, int b) {
+    ModuleGeometry geometry = facts.geometry();
+    if (facts.isPart(a)) {
+      return facts.isPart(b) ? geometry.nearest(a, b) : geometry.runNearest(facts.runIndex(b), a);
+    }
+    return facts.isPart(b)
+        ? geometry.runNearest(facts.runIndex(a), b)
+        : geometry.nearestBetweenRuns(facts.runIndex(a), facts.runIndex(b));
+  }
+
+  private static void distance(PlanFacts facts, int element, Arguments arguments, Reading reading) {
+    double gap = gap(facts, element, arguments.element(0));
+    double tolerance = tolerance(facts, element, arguments.element(0));
+    reading.between(Math.max(0, gap - tolerance) / 1000, (gap + tolerance) / 1000);
+  }
+
+  private static Truth touches(PlanFacts facts, int element, Arguments arguments) {
+    int other = arguments.element(0);
+    if (element == other) {
+      return Truth.FALSE;
+    }
+    double contact = facts.geometry().contactTolerance();
+    double gap = gap(facts, element, other);
+    if (Double.isNaN(gap)
+        && facts.isPart(element)
+        && facts.isPart(other)
+        && Extents.apart(facts, element, other, contact)) {
+      return Truth.FALSE;
+    }
+    return Touch.decide(gap, tolerance(facts, element, other), contact);
+  }
+
+  private static Truth within(PlanFacts facts, int element, Arguments arguments) {
+    Reading limit = arguments.number(0);
+    double gap = gap(facts, element, arguments.element(1));
+    if (Double.isNaN(gap)) {
+      return Truth.UNKNOWN;
+    }
+    double tolerance = tolerance(facts, element, arguments.element(1));
+    return Intervals.compare(
+        Comparison.AT_MOST,
+        Math.max(0, gap - tolerance) / 1000,
+        (gap + tolerance) / 1000,
+        limit.least(),
+        limit.most());
+  }
+
+  /** Everything that can touch: parts near enough, parts without a place, and all runs. */
+  private static void neighbours(
+      PlanFacts facts, int element, Arguments arguments, HandleList candidates) {
+    Spread spread = facts.keep(SPREAD, Spread::of);
+    ModuleGeometry geometry = facts.geometry();
+    double reach = geometry.contactTolerance() + spread.tolerance;
+    if (facts.isPart(element) ? geometry.cuboid(element) == null : false) {
+      addAll(facts.members(Nouns.PART), candidates);
+    } else if (facts.isPart(element)) {
+      geometry.partsWithin(element, reach + geometry.positionTolerance(element), candidates);
+      addAll(spread.unplaced, candidates);
+    } else {
+      addAll(facts.members(Nouns.PART), candidates);
+    }
+    addAll(facts.members(Nouns.RUN), candidates);
+  }
+
+  private static void addAll(int[] handles, HandleList candidates) {
+    for (int handle : handles) {
+      candidates.add(handle);
+    }
+  }
+
+  private static void explain(PlanFacts facts, int element, Arguments arguments, Explanation out) {
+    explain(facts, element, arguments.element(0), out);
+  }
+
+  private static void explain(PlanFacts facts, int a, int b, Explanation out) {
+    Nearest nearest = a == b ? null : nearest(facts, a, b);
+    if (nearest != null) {
+      out.fact("gap as drawn", Places.length(facts, nearest.distance()));
+      return;
+    }
+    for (int handle : new int[] {a, b}) {
+      (facts.isPart(handle)
+              ? facts.geometry().missing(handle)
+              : facts.geometry().runMissing(facts.runIndex(handle)))
+          .forEach(pointer -> out.missing(facts.missing(pointer)));
+    }
+  }
+}

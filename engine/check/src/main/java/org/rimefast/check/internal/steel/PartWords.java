@@ -1,0 +1,127 @@
+package org.rimefast.check.internal.steel;
+
+import static org.rimefast.check.internal.steel.Kinds.property;
+
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.check.Dictionary;
+import org.rimefast.check.Truth;
+import org.rimefast.lang.vocabulary.Link;
+import org.rimefast.plan.Amount;
+import org.rimefast.plan.Material;
+import org.rimefast.plan.Mount;
+import org.rimefast.plan.Part;
+
+/** Words for what a plan says of a part: sizes, mount, material, what holds what. */
+final class PartWords {
+  private PartWords() {}
+
+  static void addTo(Dictionary.Builder words) {
+    size(words, "width", Part::width);
+    size(words, "height", Part::height);
+    size(words, "depth", Part::depth);
+    words
+        .choice(
+            property(Nouns.PART, "mount", Kinds.MOUNT),
+            (facts, element, arguments) -> place(mount(facts.part(element))),
+            (facts, element, arguments, out) ->
+                Given.explain(facts, element, mount(facts.part(element)), "mount", out))
+        .choice(
+            property(Nouns.PART, "material", Kinds.MATERIAL),
+            (facts, element, arguments) -> place(facts.part(element).material()),
+            (facts, element, arguments, out) ->
+                Given.explain(facts, element, facts.part(element).material(), "material", out))
+        .choice(
+            property(Nouns.BOX, "kind", Kinds.BOX_KIND),
+            (facts, element, arguments) -> ((Part.Box) facts.part(element)).kind().ordinal(),
+            (facts, element, arguments, out) -> {})
+        .link(
+            new Link("part.face", "face", Nouns.PART, Nouns.FACE),
+            (facts, element) -> facts.handleOf(facts.part(element).face()),
+            (facts, element, arguments, out) -> {})
+        .link(
+            new Link("item.room", "room", Nouns.ITEM, Nouns.ROOM),
+            (facts, element) -> facts.room(),
+            (facts, element, arguments, out) -> {});
+    relations(words);
+  }
+
+  private static void relations(Dictionary.Builder words) {
+    words
+        .relation(
+            Kinds.being(Nouns.PART, "recessed"),
+            (facts, element, arguments) -> {
+              Mount mount = mount(facts.part(element));
+              return mount == null ? Truth.UNKNOWN : Truth.of(mount != Mount.SURFACE);
+            },
+            (facts, element, arguments, out) ->
+                Given.explain(facts, element, mount(facts.part(element)), "mount", out))
+        .relation(
+            Kinds.being(Nouns.PART, "mounted on the lining"),
+            (facts, element, arguments) -> {
+              Mount mount = mount(facts.part(element));
+              return mount == null ? Truth.UNKNOWN : Truth.of(mount == Mount.SURFACE);
+            },
+            (facts, element, arguments, out) ->
+                Given.explain(facts, element, mount(facts.part(element)), "mount", out))
+        .relation(
+            Kinds.being(Nouns.ITEM, "metal"),
+            (facts, element, arguments) -> {
+              if (facts.isRun(element)) {
+                return Truth.of(facts.run(element).kind().isMetal());
+              }
+              Material material = facts.part(element).material();
+              return material == null ? Truth.UNKNOWN : Truth.of(material.isMetal());
+            },
+            (facts, element, arguments, out) -> {
+              if (facts.isPart(element)) {
+                Given.explain(facts, element, facts.part(element).material(), "material", out);
+              }
+            })
+        .relation(
+            Kinds.being(Nouns.PART, "on a wall"),
+            (facts, element, arguments) -> Truth.of(facts.part(element).face().isWall()),
+            (facts, element, arguments, out) -> {})
+        .relation(
+            Kinds.being(Nouns.PART, "on the roof"),
+            (facts, element, arguments) ->
+                Truth.of(facts.part(element).face() == org.rimefast.plan.Face.ROOF),
+            (facts, element, arguments, out) -> {})
+        .relation(
+            Kinds.verb(Nouns.BRACKET, "hold _", "holds _", Kinds.element(Nouns.PART)),
+            (facts, element, arguments) -> {
+              String held = ((Part.Bracket) facts.part(element)).holds();
+              return held == null
+                  ? Truth.UNKNOWN
+                  : Truth.of(held.equals(facts.part(arguments.element(0)).id()));
+            },
+            (facts, element, arguments, out) ->
+                Given.explain(
+                    facts, element, ((Part.Bracket) facts.part(element)).holds(), "holds", out));
+  }
+
+  private static void size(
+      Dictionary.Builder words, String name, Function<Part, @Nullable Amount> size) {
+    words.number(
+        property(Nouns.PART, name, Kinds.LENGTH),
+        (facts, element, arguments, reading) ->
+            Given.read(size.apply(facts.part(element)), reading),
+        (facts, element, arguments, out) ->
+            Given.explain(facts, element, size.apply(facts.part(element)), name, out));
+  }
+
+  private static int place(@Nullable Enum<?> value) {
+    return value == null ? -1 : value.ordinal();
+  }
+
+  /** How a part is mounted; null for those that have no mount, and where the plan does not say. */
+  static @Nullable Mount mount(Part part) {
+    if (part instanceof Part.Box box) {
+      return box.mount();
+    }
+    if (part instanceof Part.Panel panel) {
+      return panel.mount();
+    }
+    return part instanceof Part.Luminaire luminaire ? luminaire.mount() : null;
+  }
+}

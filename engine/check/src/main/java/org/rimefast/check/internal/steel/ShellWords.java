@@ -1,0 +1,122 @@
+package org.rimefast.check.internal.steel;
+
+import static org.rimefast.check.internal.steel.Kinds.property;
+
+import org.rimefast.check.Arguments;
+import org.rimefast.check.Dictionary;
+import org.rimefast.check.Explanation;
+import org.rimefast.check.PlanFacts;
+import org.rimefast.check.Reading;
+import org.rimefast.check.Truth;
+import org.rimefast.plan.Amount;
+import org.rimefast.plan.FaceBuild;
+import org.rimefast.plan.geometry.ModuleGeometry;
+import org.rimefast.plan.geometry.ShellNearest;
+
+/** Words for how near a part or run comes to the steel of the shell. */
+final class ShellWords {
+  private ShellWords() {}
+
+  static void addTo(Dictionary.Builder words) {
+    words
+        .number(
+            property(Nouns.ITEM, "clearance", Kinds.LENGTH),
+            ShellWords::clearance,
+            ShellWords::explainClearance)
+        .number(
+            property(Nouns.PART, "foam cover", Kinds.LENGTH),
+            ShellWords::foamCover,
+            ShellWords::explainFoamCover)
+        .relation(
+            Kinds.verb(Nouns.ITEM, "touch the shell", "touches the shell"),
+            ShellWords::touches,
+            ShellWords::explainClearance);
+  }
+
+  /** The exact least distance to the corrugated steel, in millimetres; NaN if data is missing. */
+  static double millimetres(PlanFacts facts, int element) {
+    ModuleGeometry geometry = facts.geometry();
+    return facts.isPart(element)
+        ? geometry.clearance(element)
+        : geometry.runClearance(facts.runIndex(element));
+  }
+
+  private static double tolerance(PlanFacts facts, int element) {
+    ModuleGeometry geometry = facts.geometry();
+    return facts.isPart(element)
+        ? geometry.positionTolerance(element)
+        : geometry.runPositionTolerance(facts.runIndex(element));
+  }
+
+  private static void clearance(
+      PlanFacts facts, int element, Arguments arguments, Reading reading) {
+    double nominal = millimetres(facts, element);
+    double tolerance = tolerance(facts, element);
+    reading.between(Math.max(0, nominal - tolerance) / 1000, (nominal + tolerance) / 1000);
+  }
+
+  /**
+   * The least foam between a part and the steel: no more than its clearance, and no more than the
+   * foam's thickness over the inward ribs. In an outer bay there may be more.
+   */
+  private static void foamCover(
+      PlanFacts facts, int element, Arguments arguments, Reading reading) {
+    clearance(facts, element, arguments, reading);
+    Amount thickness = foamThickness(facts, element);
+    if (!reading.isPresent() || thickness == null) {
+      reading.missing();
+      return;
+    }
+    double least = reading.least();
+    double most = reading.most();
+    Given.read(thickness, reading);
+    reading.between(Math.min(least, reading.least()), Math.min(most, reading.most()));
+  }
+
+  private static @org.jspecify.annotations.Nullable Amount foamThickness(
+      PlanFacts facts, int element) {
+    FaceBuild.Foam foam = facts.plan().face(facts.part(element).face()).foam();
+    return foam == null ? null : foam.thickness();
+  }
+
+  private static Truth touches(PlanFacts facts, int element, Arguments arguments) {
+    return Touch.decide(
+        millimetres(facts, element),
+        tolerance(facts, element),
+        facts.geometry().contactTolerance());
+  }
+
+  private static void explainFoamCover(
+      PlanFacts facts, int element, Arguments arguments, Explanation out) {
+    explainClearance(facts, element, arguments, out);
+    FaceBuild face = facts.plan().face(facts.part(element).face());
+    if (foamThickness(facts, element) == null) {
+      out.missing(facts.missing(face.pointer() + "/foam/thickness"));
+    }
+  }
+
+  private static void explainClearance(
+      PlanFacts facts, int element, Arguments arguments, Explanation out) {
+    ModuleGeometry geometry = facts.geometry();
+    ShellNearest nearest =
+        facts.isPart(element)
+            ? geometry.nearestShell(element)
+            : geometry.runNearestShell(facts.runIndex(element));
+    if (nearest == null) {
+      (facts.isPart(element)
+              ? geometry.missingForClearance(element)
+              : geometry.runMissingForClearance(facts.runIndex(element)))
+          .forEach(pointer -> out.missing(facts.missing(pointer)));
+      return;
+    }
+    Facing.explain(facts, element, out);
+    out.fact(
+        "nearest steel",
+        Places.face(nearest.face())
+            + ", at "
+            + Places.point(facts, nearest.face(), nearest.nearest().onOther()));
+    out.fact(
+        "nearest point of the " + facts.name(element).noun(),
+        Places.point(facts, nearest.face(), nearest.nearest().onElement()));
+  }
+}

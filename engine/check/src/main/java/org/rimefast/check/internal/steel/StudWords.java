@@ -1,0 +1,139 @@
+package org.rimefast.check.internal.steel;
+
+import static org.rimefast.check.internal.steel.Kinds.property;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.check.Arguments;
+import org.rimefast.check.Dictionary;
+import org.rimefast.check.Explanation;
+import org.rimefast.check.PlanFacts;
+import org.rimefast.check.Reading;
+import org.rimefast.check.Truth;
+import org.rimefast.plan.Amount;
+import org.rimefast.plan.Opening;
+import org.rimefast.plan.Part;
+import org.rimefast.plan.StudSection;
+
+/** Words for studs. */
+final class StudWords {
+  private static final PlanFacts.Key<Rows> ROWS = new PlanFacts.Key<>("rows of studs", Rows.class);
+  private static final int UNPLACED = -2;
+  private static final int LAST = -1;
+
+  private StudWords() {}
+
+  /**
+   * The stud that follows each, by handle.
+   *
+   * @param next handle of the next stud to the right on the same face, LAST, or UNPLACED where a
+   *     stud of the face has no place
+   */
+  private record Rows(int[] next) {
+    static Rows of(PlanFacts facts) {
+      int[] next = new int[facts.size()];
+      Arrays.fill(next, UNPLACED);
+      Arrays.stream(facts.members(Nouns.STUD))
+          .boxed()
+          .collect(java.util.stream.Collectors.groupingBy(handle -> facts.part(handle).face()))
+          .values()
+          .forEach(
+              row -> {
+                if (row.stream().allMatch(handle -> facts.part(handle).along() != null)) {
+                  row.sort(Comparator.comparingDouble(handle -> along(facts, handle)));
+                  for (int i = 0; i < row.size(); i++) {
+                    next[row.get(i)] = i + 1 < row.size() ? row.get(i + 1) : LAST;
+                  }
+                }
+              });
+      return new Rows(next);
+    }
+  }
+
+  static void addTo(Dictionary.Builder words) {
+    words
+        .number(
+            property(Nouns.STUD, "spacing to the next stud", Kinds.LENGTH),
+            StudWords::spacing,
+            StudWords::explainRow)
+        .number(
+            property(Nouns.STUD, "steel thickness", Kinds.LENGTH),
+            (facts, element, arguments, reading) -> {
+              StudSection section = section(facts, element);
+              Given.read(section == null ? Double.NaN : section.thickness(), reading);
+            },
+            (facts, element, arguments, out) ->
+                Given.explain(facts, element, section(facts, element), "section", out))
+        .number(
+            property(Nouns.STUD, "number of service holes", Kinds.COUNT),
+            (facts, element, arguments, reading) ->
+                reading.exactly(((Part.Stud) facts.part(element)).holes().size()),
+            (facts, element, arguments, out) -> {})
+        .relation(
+            Kinds.being(Nouns.STUD, "the last on its face"),
+            (facts, element, arguments) -> {
+              int next = facts.keep(ROWS, Rows::of).next[element];
+              return next == UNPLACED ? Truth.UNKNOWN : Truth.of(next == LAST);
+            },
+            StudWords::explainRow)
+        .relation(
+            Kinds.being(Nouns.STUD, "followed by an opening"),
+            StudWords::isFollowedByAnOpening,
+            StudWords::explainRow);
+  }
+
+  /** True if an opening lies, wholly or in part, between the stud and the next one. */
+  private static Truth isFollowedByAnOpening(PlanFacts facts, int element, Arguments arguments) {
+    int next = facts.keep(ROWS, Rows::of).next[element];
+    if (next < 0) {
+      return next == LAST ? Truth.FALSE : Truth.UNKNOWN;
+    }
+    double from = along(facts, element);
+    double to = along(facts, next);
+    for (Opening opening : facts.plan().openings()) {
+      double start = opening.from().millimetres();
+      if (opening.face() == facts.part(element).face()
+          && start < to
+          && start + opening.width().millimetres() > from) {
+        return Truth.TRUE;
+      }
+    }
+    return Truth.FALSE;
+  }
+
+  private static void spacing(PlanFacts facts, int element, Arguments arguments, Reading reading) {
+    int next = facts.keep(ROWS, Rows::of).next[element];
+    if (next < 0) {
+      reading.missing();
+      return;
+    }
+    double tolerance = Extents.alongTolerance(facts, element) + Extents.alongTolerance(facts, next);
+    double spacing = along(facts, next) - along(facts, element);
+    reading.around(spacing / 1000, tolerance / 1000);
+  }
+
+  private static double along(PlanFacts facts, int handle) {
+    Amount along = facts.part(handle).along();
+    return along == null ? Double.NaN : along.millimetres();
+  }
+
+  private static @Nullable StudSection section(PlanFacts facts, int element) {
+    Part.Stud stud = (Part.Stud) facts.part(element);
+    return stud.section() != null ? stud.section() : facts.plan().face(stud.face()).stud();
+  }
+
+  private static void explainRow(
+      PlanFacts facts, int element, Arguments arguments, Explanation out) {
+    int next = facts.keep(ROWS, Rows::of).next[element];
+    if (next >= 0) {
+      out.fact("next stud", facts.name(next).label());
+      return;
+    }
+    for (int handle : facts.members(Nouns.STUD)) {
+      if (facts.part(handle).face() == facts.part(element).face()) {
+        Given.explain(facts, handle, facts.part(handle).along(), "along", out);
+      }
+    }
+  }
+}

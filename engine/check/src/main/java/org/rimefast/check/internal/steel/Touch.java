@@ -1,0 +1,26 @@
+package org.rimefast.check.internal.steel;
+
+import org.rimefast.check.Truth;
+
+/** When two bodies touch. */
+final class Touch {
+  private Touch() {}
+
+  /**
+   * Bodies that are drawn in contact touch; bodies that the tolerance keeps apart do not. Between,
+   * it is unknown.
+   *
+   * @param gap the gap as drawn; NaN if data is missing
+   * @param tolerance how much the gap may differ from what is drawn
+   * @param contact the gap up to which bodies touch
+   */
+  static Truth decide(double gap, double tolerance, double contact) {
+    if (Double.isNaN(gap)) {
+      return Truth.UNKNOWN;
+    }
+    if (gap <= contact) {
+      return Truth.TRUE;
+    }
+    return gap - tolerance > contact ? Truth.FALSE : Truth.UNKNOWN;
+  }
+}

@@ -1,0 +1,52 @@
+package org.rimefast.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Standard;
+
+/** The fast pass and the reference evaluator are two programs; on random input they must agree. */
+class BothEvaluatorsAgreeTest {
+  private static final int RULES = 600;
+  private static final int PLANS = 12;
+
+  @Test
+  void onRandomRulesOverRandomPlansBothGiveTheSameVerdict() {
+    Random random = new Random(20261125);
+    RandomSentences sentences = new RandomSentences(random);
+    List<PlanFacts> plans = new ArrayList<>();
+    for (int i = 0; i < PLANS; i++) {
+      plans.add(new PlanFacts(new RandomPlans(random, 4).plan(), Given.DICTIONARY));
+    }
+    Map<Verdict, Integer> seen = new EnumMap<>(Verdict.class);
+    for (int i = 0; i < RULES; i++) {
+      String sentence = sentences.sentence();
+      Standard standard = Given.rule(sentence);
+      Checker checker = new Checker(Given.DICTIONARY, standard);
+      for (PlanFacts facts : plans) {
+        compare(checker, standard.rules().get(0), facts, sentence, seen);
+      }
+    }
+    assertThat(seen.keySet()).containsExactlyInAnyOrder(Verdict.values());
+    assertThat(seen.values()).allMatch(count -> count >= 50, "each verdict is seen often");
+  }
+
+  private static void compare(
+      Checker checker, Rule rule, PlanFacts facts, String sentence, Map<Verdict, Integer> seen) {
+    Verdict[] fast = checker.verdicts(rule.id(), facts);
+    int[] elements = facts.members(rule.subject().noun());
+    for (int i = 0; i < elements.length; i++) {
+      Finding slow = checker.explain("r", facts.name(elements[i]).id(), facts);
+      assertThat(fast[i])
+          .as("%s\non %s: %s", sentence, slow.element(), slow.reason())
+          .isEqualTo(slow.verdict());
+      seen.merge(fast[i], 1, Integer::sum);
+    }
+  }
+}

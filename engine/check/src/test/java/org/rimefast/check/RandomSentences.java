@@ -1,0 +1,172 @@
+package org.rimefast.check;
+
+import java.util.List;
+import java.util.Random;
+
+/** Makes random sentences of rules, well typed by construction, as text. */
+final class RandomSentences {
+  private static final List<String> SUBJECTS =
+      List.of("box", "panel", "luminaire", "bar", "bracket", "stud", "part", "cable");
+  private static final List<String> OTHERS =
+      List.of("stud", "bar", "bracket", "box", "part", "item");
+
+  private final Random random;
+
+  RandomSentences(Random random) {
+    this.random = random;
+  }
+
+  String sentence() {
+    String noun = pick(SUBJECTS);
+    String subject = "each " + noun + (maybe() ? " where " + condition(noun, 2) : "");
+    String tail =
+        random.nextInt(4) == 0 ? pick(List.of(" if ", " unless ")) + condition(noun, 1) : "";
+    if (random.nextInt(4) == 0) {
+      String other = pick(OTHERS);
+      String quantified =
+          switch (random.nextInt(5)) {
+            case 0 -> "some " + other;
+            case 1 -> "no " + other;
+            case 2 -> "at least 2 " + plural(other);
+            case 3 -> "at most 1 " + other;
+            default -> "exactly 1 " + other;
+          };
+      return "for " + subject + ", " + quantified + " must touch it" + tail;
+    }
+    boolean not = random.nextInt(3) == 0;
+    return subject + (not ? " must not " : " must ") + predicate(noun, 2, not) + tail;
+  }
+
+  /**
+   * A predicate.
+   *
+   * @param not true right behind "not", where "no" and "each" are refused as unclear
+   */
+  private String predicate(String noun, int depth, boolean not) {
+    if (depth > 0 && random.nextInt(3) == 0) {
+      String word = pick(List.of(" and ", " or "));
+      return "("
+          + predicate(noun, depth - 1, false)
+          + word
+          + predicate(noun, depth - 1, false)
+          + ")";
+    }
+    return switch (random.nextInt(5)) {
+      case 0 -> "have " + comparison(noun, "");
+      case 1 -> "touch " + quantified(OTHERS, depth, not);
+      case 2 ->
+          isPart(noun) ? pick(List.of("sit in ", "face ", "face only ")) + zone() : "be armoured";
+      case 3 ->
+          isPart(noun)
+              ? "pass behind " + quantified(List.of("box", "part"), depth, not)
+              : "touch the shell";
+      default -> "touch the shell";
+    };
+  }
+
+  private String condition(String noun, int depth) {
+    if (depth > 0 && random.nextInt(3) == 0) {
+      String word = pick(List.of(" and ", " or "));
+      return pick(List.of("", "not "))
+          + "("
+          + condition(noun, depth - 1)
+          + word
+          + condition(noun, depth - 1)
+          + ")";
+    }
+    return switch (random.nextInt(9)) {
+      case 0 -> comparison(noun, "its ");
+      case 1 ->
+          random.nextBoolean()
+              ? "it touches " + quantified(OTHERS, depth, false)
+              : "it does not touch " + quantified(OTHERS, depth, true);
+      case 2 -> isPart(noun) ? "it sits in " + zone() : "it is armoured";
+      case 3 ->
+          isPart(noun)
+              ? "its mount "
+                  + pick(List.of("is ", "is not "))
+                  + pick(List.of("flush", "covered", "surface"))
+              : "it touches the shell";
+      case 4 ->
+          "number of "
+              + pick(List.of("boxes", "studs", "parts"))
+              + nested("part", depth)
+              + pick(List.of(" >= ", " <= ", " = "))
+              + random.nextInt(4);
+      case 5 ->
+          pick(List.of("smallest ", "largest ", "average ", "total "))
+              + "clearance of "
+              + pick(List.of("boxes", "bars"))
+              + nested("part", depth)
+              + " >= "
+              + length();
+      case 6 -> pick(List.of("some ", "no ")) + pick(List.of("stud", "bracket")) + " touches it";
+      case 7 ->
+          "humidity of its room "
+              + pick(List.of("> ", "<= "))
+              + pick(List.of("30 %", "35 %", "40 %"));
+      default ->
+          isPart(noun)
+              ? "its width divided by "
+                  + pick(List.of("its depth", "(its depth - its depth)", "(its depth - 20 mm)"))
+                  + " >= "
+                  + random.nextInt(3)
+              : "its diameter times 2 > 1 in";
+    };
+  }
+
+  private String comparison(String noun, String its) {
+    String property =
+        isPart(noun)
+            ? pick(List.of("clearance", "width", "height", "depth", "foam cover"))
+            : pick(List.of("clearance", "diameter"));
+    String limit =
+        switch (random.nextInt(4)) {
+          case 0 -> "its " + (isPart(noun) ? "width" : "diameter") + " - 10 mm";
+          case 1 -> length() + " + 1/2 in";
+          default -> length();
+        };
+    return its + property + pick(List.of(" >= ", " > ", " <= ", " < ", " = ", " != ")) + limit;
+  }
+
+  private String quantified(List<String> nouns, int depth, boolean not) {
+    String noun = pick(nouns);
+    return switch (not ? 2 + random.nextInt(3) : random.nextInt(5)) {
+      case 0 -> "each " + noun + nested(noun, depth);
+      case 1 -> "no " + noun + nested(noun, depth);
+      case 2 -> "at least 2 " + plural(noun) + nested(noun, depth);
+      case 3 -> noun.equals("item") ? "another item" : "a " + noun;
+      default -> (noun.equals("item") ? "an " : "a ") + noun + nested(noun, depth);
+    };
+  }
+
+  private String nested(String noun, int depth) {
+    return depth > 0 && random.nextInt(3) == 0 && !noun.equals("item")
+        ? " (where " + condition(noun, depth - 1) + ")"
+        : "";
+  }
+
+  private static boolean isPart(String noun) {
+    return !noun.equals("cable");
+  }
+
+  private String zone() {
+    return pick(List.of("inward rib", "web", "outer bay"));
+  }
+
+  private String length() {
+    return pick(List.of("10 mm", "25 mm", "1 in", "50 mm", "2 in", "0 mm", "3-1/2 in", "6.4 mm"));
+  }
+
+  private static String plural(String noun) {
+    return noun.equals("box") ? "boxes" : noun + "s";
+  }
+
+  private boolean maybe() {
+    return random.nextBoolean();
+  }
+
+  private <T> T pick(List<T> choices) {
+    return choices.get(random.nextInt(choices.size()));
+  }
+}

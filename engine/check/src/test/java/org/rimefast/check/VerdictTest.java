@@ -1,0 +1,155 @@
+package org.rimefast.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.rimefast.plan.Plan;
+
+class VerdictTest {
+  private static final String TWO_INCHES = "box must sit in outer bay with clearance >= 2 in";
+
+  @Test
+  void aBoxAtAnInwardRibIsBrokenAndSaysWhatWasMeasuredAndWhichRibItFaces() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    Finding finding = Given.check(TWO_INCHES, plan).findings().get(0);
+    assertThat(finding.verdict()).isEqualTo(Verdict.BROKEN);
+    assertThat(finding.element().label()).isEqualTo("box B");
+    assertThat(finding.reason())
+        .isEqualTo(
+            "box B does not sit in outer bay; clearance of box B is 1.236 in, not at least 2 in");
+    assertThat(finding.evidence().get(0).parts().get(0).facts())
+        .containsExactly(
+            new Evidence.Fact("stands before", "inward rib 1 (along 40 mm to 110 mm) wholly"));
+    Measurement measured = finding.evidence().get(0).parts().get(1).measurement().orElseThrow();
+    assertThat(measured.marginText()).isEqualTo("0.764 in");
+    assertThat(measured.margin()).isNegative();
+    assertThat(measured.measuredInPlanUnits()).contains("31.4 mm");
+  }
+
+  @Test
+  void aMissingDepthIsUndecidedNamesTheValueAndIsNeverMetOrBroken() {
+    for (double along : new double[] {75, 214, 144}) {
+      Plan plan =
+          Given.module(
+              40, 60, ", 'boxes': [" + Given.box("B", along).replace("'depth': 47.6, ", "") + "]");
+      RuleResult result = Given.check("box must have clearance >= 2 in", plan);
+      assertThat(result.count(Verdict.MET)).isZero();
+      assertThat(result.count(Verdict.BROKEN)).isZero();
+      Finding finding = result.findings().get(0);
+      assertThat(finding.verdict()).isEqualTo(Verdict.UNDECIDED);
+      assertThat(finding.missing())
+          .extracting(MissingValue::pointer, MissingValue::description)
+          .containsExactly(org.assertj.core.groups.Tuple.tuple("/boxes/0/depth", "depth of box B"));
+      assertThat(finding.reason())
+          .isEqualTo("clearance of box B cannot be told: depth of box B is missing");
+    }
+  }
+
+  @Test
+  void aMissingPhaseIsUndecidedToo() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    String json = ", 'boxes': [" + Given.box("B", 75) + "]";
+    Plan without = Given.plan(Given.json(40, 25, json).replace("'phase': 40.0, ", ""));
+    assertThat(Given.check(TWO_INCHES, plan).count(Verdict.BROKEN)).isOne();
+    Finding finding = Given.check(TWO_INCHES, without).findings().get(0);
+    assertThat(finding.verdict()).isEqualTo(Verdict.UNDECIDED);
+    assertThat(finding.missing())
+        .extracting(MissingValue::pointer)
+        .contains("/faces/default/phase");
+  }
+
+  @Test
+  void aLimitWithinTheToleranceIsUndecidedWithItsMargin() {
+    String box = Given.box("B", 214).replace("'mount'", "'front': -12.7, 'mount'");
+    Plan plan =
+        Given.plan(Given.json(40, 9, ", 'tolerances': {'electrical': 2}, 'boxes': [" + box + "]"));
+    Finding finding = Given.check("box must have clearance >= 2 in", plan).findings().get(0);
+    assertThat(finding.verdict()).isEqualTo(Verdict.UNDECIDED);
+    assertThat(finding.missing()).isEmpty();
+    assertThat(finding.reason()).contains("within the plan's tolerance");
+    assertThat(finding.evidence().get(0).measurement().orElseThrow().margin()).isNegative();
+  }
+
+  @Test
+  void notApplicableNamesTheConditionThatDidNotHold() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    Finding finding =
+        Given.explain("each box where its mount is surface must not touch the shell", plan, "B");
+    assertThat(finding.verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
+    assertThat(finding.reason()).isEqualTo("mount of box B is flush, not surface");
+  }
+
+  @Test
+  void aRuleThatSpeaksOfNothingSaysSo() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    assertThat(Given.check("panel must be mounted on the lining", plan).appliedToNothing())
+        .contains("the plan has no panels");
+    assertThat(
+            Given.check("each box where its mount is surface must be metal", plan)
+                .appliedToNothing())
+        .contains("mount of box B is flush, not surface");
+  }
+
+  @Test
+  void aDivisionByZeroIsAnErrorNotAVerdict() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    Finding finding =
+        Given.explain("box must have width divided by (its depth - its depth) >= 1", plan, "B");
+    assertThat(finding.verdict()).isEqualTo(Verdict.ERROR);
+    assertThat(finding.reason())
+        .isEqualTo(
+            "\"width divided by (its depth - its depth)\" cannot be worked out: it divides by zero");
+    assertThat(
+            Given.check("box must have width divided by (its depth - its depth) >= 1", plan)
+                .count(Verdict.ERROR))
+        .isOne();
+  }
+
+  @Test
+  void theSameSentenceInMillimetresPrintsMillimetres() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    Finding finding =
+        Given.check("box must sit in outer bay with clearance >= 50 mm", plan).findings().get(0);
+    assertThat(finding.reason())
+        .isEqualTo(
+            "box B does not sit in outer bay; clearance of box B is 31.4 mm, not at least 50 mm");
+  }
+
+  @Test
+  void mustNotTurnsTheMarginRound() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    Finding finding = Given.check("box must not have clearance < 2 in", plan).findings().get(0);
+    Measurement measured = finding.evidence().get(0).measurement().orElseThrow();
+    assertThat(measured.comparison().sign()).isEqualTo(">=");
+    assertThat(measured.margin()).isNegative();
+    assertThat(finding.reason()).isEqualTo("clearance of box B is 1.236 in, not at least 2 in");
+  }
+
+  @Test
+  void aStageLeavesOutWhatIsDueLater() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    Checker checker =
+        new Checker(
+            Given.DICTIONARY,
+            Given.standard(
+                """
+                rule early "Early"
+                  box must not touch the shell
+                  severity hold
+                  stage layout
+                  because "x"
+                  source "x"
+                rule late "Late"
+                  box must not touch the shell
+                  severity hold
+                  stage foam
+                  because "x"
+                  source "x"
+                """));
+    CheckOptions options =
+        new CheckOptions(java.util.Optional.of("pre-foam"), java.util.Optional.empty(), 1);
+    CheckResult result = checker.check(plan, options);
+    assertThat(result.rules()).extracting(rule -> rule.rule().id()).containsExactly("early");
+    assertThat(result.notDue()).containsExactly("late");
+  }
+}

@@ -1,0 +1,8 @@
+/** The command {@code rimefast}. */
+module org.rimefast.cli {
+  requires org.rimefast.report;
+  requires info.picocli;
+  requires static org.jspecify;
+
+  exports org.rimefast.cli;
+}

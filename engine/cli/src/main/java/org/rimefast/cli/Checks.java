@@ -1,0 +1,40 @@
+package org.rimefast.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.rimefast.check.CheckOptions;
+import org.rimefast.check.CheckResult;
+import org.rimefast.lang.Compilation;
+import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.source.SourceText;
+import org.rimefast.plan.Plan;
+import org.rimefast.plan.PlanReading;
+
+/** What the commands need of the engine. */
+interface Checks {
+  /** The stages of the work, in order. */
+  List<String> stages();
+
+  /** The names of the shipped standards. */
+  List<String> shippedNames();
+
+  /** The text of a shipped standard. */
+  Optional<SourceText> shipped(String name);
+
+  /** Compiles a standard. */
+  Compilation compile(SourceText text);
+
+  /** Reads a plan file. */
+  PlanReading read(Path file) throws IOException;
+
+  /** Reads a plan that is in memory. */
+  PlanReading read(String name, byte[] bytes);
+
+  /** How many bytes of a plan are worth reading. */
+  long longestPlan();
+
+  /** Checks a plan. */
+  CheckResult check(Standard standard, Plan plan, CheckOptions options);
+}

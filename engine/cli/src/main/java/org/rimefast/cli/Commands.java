@@ -1,0 +1,203 @@
+package org.rimefast.cli;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** The commands as the command-line library sees them: for help, and for what is wrong. */
+final class Commands {
+  private static final int WIDTH = 80;
+
+  private Commands() {}
+
+  static CommandLine check() {
+    CommandSpec spec = spec("rimefast check", Option.CHECK);
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .index("0..*")
+            .arity("0..*")
+            .type(List.class)
+            .auxiliaryTypes(String.class)
+            .paramLabel("PLAN")
+            .hideParamSyntax(true)
+            .description("Plan file (JSON); - reads standard input.")
+            .build());
+    spec.usageMessage()
+        .customSynopsis("rimefast check PLAN... --standard NAME-or-FILE [options]")
+        .description(
+            "",
+            "Checks plans against a standard: what is broken, what is undecided for want of a"
+                + " value, and why. Reports go to standard output; what is wrong with a plan or"
+                + " standard goes to standard error.",
+            "")
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(checkExitCodes())
+        .footer(
+            "",
+            "Example:",
+            "  rimefast check wet-lab.json --standard cold-steel-modules --stage pre-foam",
+            "",
+            "What is reported supports and does not replace local codes, the authority having"
+                + " jurisdiction, product data sheets and licensed trades.");
+    return new CommandLine(spec);
+  }
+
+  static CommandLine standards() {
+    CommandSpec spec = spec("rimefast standards", Option.STANDARDS);
+    spec.usageMessage()
+        .customSynopsis("rimefast standards")
+        .description("", "Lists the shipped standards: name, edition, number of rules, title.", "")
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(standardsExitCodes())
+        .footer("", "Example:", "  rimefast standards");
+    return new CommandLine(spec);
+  }
+
+  /** The command without a command. */
+  static CommandLine root() {
+    CommandSpec spec = spec("rimefast", Option.ROOT);
+    spec.usageMessage()
+        .customSynopsis("rimefast COMMAND ...")
+        .description(
+            "",
+            "Checks the plans of corrugated steel modules for cold climates against a standard,"
+                + " before foam locks everything where it is.",
+            "",
+            "Commands:",
+            "  check         check plans against a standard",
+            "  standards     list the shipped standards",
+            "",
+            "Options:")
+        .footer(
+            "",
+            "Help of a command:",
+            "  rimefast check --help",
+            "",
+            "Example:",
+            "  rimefast check wet-lab.json --standard cold-steel-modules");
+    return new CommandLine(spec);
+  }
+
+  static String help(CommandLine command) {
+    return command.getUsageMessage(Ansi.OFF).replace("\r\n", "\n");
+  }
+
+  /**
+   * Takes words apart.
+   *
+   * @throws UsageProblem if they are not what the command takes
+   */
+  static CommandLineWords parse(CommandLine command, List<String> words) throws UsageProblem {
+    String name = command.getCommandSpec().name();
+    try {
+      return words(name, command.parseArgs(words.toArray(new String[0])));
+    } catch (CommandLine.UnmatchedArgumentException e) {
+      throw new UsageProblem(name, unmatched(e.getUnmatched().get(0), command));
+    } catch (CommandLine.OverwrittenOptionException e) {
+      throw new UsageProblem(name, longestName(e.getOverwritten()) + " is given twice.");
+    } catch (CommandLine.MissingParameterException e) {
+      throw new UsageProblem(
+          name, longestName(e.getMissing().get(0)) + " needs a value behind it.");
+    } catch (CommandLine.ParameterException e) {
+      throw new UsageProblem(name, valueOfFlag(words, command));
+    }
+  }
+
+  private static CommandLineWords words(String name, ParseResult result) {
+    Map<String, String> values = new HashMap<>();
+    for (OptionSpec option : result.matchedOptions()) {
+      String value = option.arity().max() == 0 ? "" : option.stringValues().get(0);
+      values.put(option.longestName(), value);
+    }
+    List<String> none = List.of();
+    List<String> parameters =
+        result.hasMatchedPositional(0) ? result.matchedPositionalValue(0, none) : none;
+    return new CommandLineWords(name, values, parameters);
+  }
+
+  private static String unmatched(String word, CommandLine command) {
+    if (!word.startsWith("-")) {
+      return "\"" + word + "\" is one word too many.";
+    }
+    int equals = word.indexOf('=');
+    String option = equals < 0 ? word : word.substring(0, equals);
+    List<String> known = new ArrayList<>();
+    for (OptionSpec spec : command.getCommandSpec().options()) {
+      known.add(spec.longestName());
+    }
+    return "there is no option " + option + NearestNames.ending(option, known);
+  }
+
+  /** With every value a text, all that is left to go wrong is a value for an option without one. */
+  private static String valueOfFlag(List<String> words, CommandLine command) {
+    for (OptionSpec option : command.getCommandSpec().options()) {
+      String start = option.longestName() + "=";
+      if (option.arity().max() == 0 && words.stream().anyMatch(word -> word.startsWith(start))) {
+        return option.longestName() + " takes no value.";
+      }
+    }
+    throw new IllegalStateException("a command line that is refused for no known reason: " + words);
+  }
+
+  private static String longestName(ArgSpec spec) {
+    return spec instanceof OptionSpec option ? option.longestName() : spec.paramLabel();
+  }
+
+  private static CommandSpec spec(String name, List<Option> options) {
+    CommandSpec spec = CommandSpec.create().name(name);
+    spec.parser().expandAtFiles(false).posixClusteredShortOptionsAllowed(false);
+    spec.interpolateVariables(false);
+    spec.usageMessage()
+        .width(WIDTH)
+        .sortOptions(false)
+        .sortSynopsis(false)
+        .synopsisHeading("Usage: ");
+    for (Option option : options) {
+      OptionSpec.Builder builder =
+          OptionSpec.builder(option.name()).description(option.description());
+      spec.addOption(
+          option.takesValue()
+              ? builder.type(String.class).arity("1").paramLabel(option.label()).build()
+              : builder.type(boolean.class).arity("0").build());
+    }
+    return spec;
+  }
+
+  private static Map<String, String> checkExitCodes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    codes.put(" " + ExitCode.SOUND, "nothing at or above --fail-on is broken");
+    codes.put(
+        " " + ExitCode.FINDINGS,
+        "a rule at or above --fail-on is broken or could not be worked out");
+    codes.put(
+        " " + ExitCode.UNUSABLE,
+        "whatever else was found: a plan or the standard cannot be used (the other plans are"
+            + " still checked and reported), or the report cannot be written");
+    codes.put(
+        " " + ExitCode.UNDECIDED, "with --strict: nothing is broken, but a rule is undecided");
+    putCommon(codes);
+    return codes;
+  }
+
+  private static Map<String, String> standardsExitCodes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    codes.put(" " + ExitCode.SOUND, "the list is written");
+    codes.put(" " + ExitCode.UNUSABLE, "the list cannot be written");
+    putCommon(codes);
+    return codes;
+  }
+
+  private static void putCommon(Map<String, String> codes) {
+    codes.put(" " + ExitCode.USAGE, "the command line is wrong");
+    codes.put(" " + ExitCode.OUR_FAULT, "a fault of rimefast itself");
+  }
+}

@@ -1,0 +1,141 @@
+package org.rimefast.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.rimefast.lang.source.SourceText;
+import org.rimefast.plan.PlanReading;
+import org.rimefast.report.UnusableInput;
+import org.rimefast.report.UnusableInput.Kind;
+
+/** Finds and reads what the command line names. */
+final class Inputs {
+  static final String STANDARD_INPUT = "(standard input)";
+
+  private final Checks checks;
+  private final InputStream in;
+
+  Inputs(Checks checks, InputStream in) {
+    this.checks = checks;
+    this.in = in;
+  }
+
+  /** Something read, or why it could not be: one of the two is there. */
+  record Read<T>(Optional<T> value, Optional<UnusableInput> unusable) {
+    static <T> Read<T> of(T value) {
+      return new Read<>(Optional.of(value), Optional.empty());
+    }
+
+    static <T> Read<T> unreadable(
+        Kind kind, String name, String code, String message, String remedy) {
+      return new Read<>(
+          Optional.empty(),
+          Optional.of(UnusableInput.unreadable(kind, name, code, message, remedy)));
+    }
+  }
+
+  /** How messages name a plan. */
+  static String nameOf(String plan) {
+    return plan.equals("-") ? STANDARD_INPUT : plan;
+  }
+
+  Read<PlanReading> plan(String plan) {
+    try {
+      if (plan.equals("-")) {
+        int most = Math.toIntExact(checks.longestPlan() + 1);
+        return Read.of(checks.read(STANDARD_INPUT, in.readNBytes(most)));
+      }
+      Path file = Path.of(plan);
+      return Files.isDirectory(file)
+          ? directory(Kind.PLAN, plan, "Name the plan files in it.")
+          : Read.of(checks.read(file));
+    } catch (IOException | InvalidPathException e) {
+      return unreadable(Kind.PLAN, nameOf(plan), e);
+    }
+  }
+
+  /** A shipped standard, or else a file. */
+  Read<SourceText> standard(String name) {
+    Optional<SourceText> shipped = checks.shipped(name);
+    if (shipped.isPresent()) {
+      return Read.of(shipped.get());
+    }
+    try {
+      Path file = Path.of(name);
+      if (Files.isDirectory(file)) {
+        return directory(Kind.STANDARD, name, "Name the file of rules in it.");
+      }
+      if (!Files.exists(file) && !looksLikeFile(name)) {
+        return unknownStandard(name);
+      }
+      return Read.of(new SourceText(name, text(Files.readAllBytes(file))));
+    } catch (CharacterCodingException e) {
+      return Read.unreadable(
+          Kind.STANDARD,
+          name,
+          "not-utf8",
+          "This file is not UTF-8 text.",
+          "Save it as UTF-8 in your editor.");
+    } catch (IOException | InvalidPathException e) {
+      return unreadable(Kind.STANDARD, name, e);
+    }
+  }
+
+  private Read<SourceText> unknownStandard(String name) {
+    List<String> known = checks.shippedNames();
+    return Read.unreadable(
+        Kind.STANDARD,
+        name,
+        "unknown-standard",
+        "There is no shipped standard and no file of this name" + NearestNames.ending(name, known),
+        known.isEmpty()
+            ? "No standard is shipped with this program; name a file of rules."
+            : "The command \"rimefast standards\" lists the shipped ones; a file of rules ends in"
+                + " .rime.");
+  }
+
+  private static boolean looksLikeFile(String name) {
+    return name.endsWith(".rime") || name.indexOf('/') >= 0 || name.indexOf('\\') >= 0;
+  }
+
+  private static String text(byte[] bytes) throws CharacterCodingException {
+    String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    // Some editors put a byte order mark first.
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
+  }
+
+  private static <T> Read<T> directory(Kind kind, String name, String remedy) {
+    return Read.unreadable(kind, name, "is-a-folder", "This is a folder, not a file.", remedy);
+  }
+
+  private static <T> Read<T> unreadable(Kind kind, String name, Exception e) {
+    if (e instanceof NoSuchFileException || e instanceof NotDirectoryException) {
+      return Read.unreadable(
+          kind, name, "no-such-file", "There is no such file.", "Check its name and folder.");
+    }
+    if (e instanceof AccessDeniedException) {
+      return Read.unreadable(
+          kind,
+          name,
+          "not-allowed",
+          "This file must not be read by you.",
+          "Ask for the right to read it.");
+    }
+    if (e instanceof InvalidPathException) {
+      return Read.unreadable(
+          kind, name, "no-such-file", "This cannot be the name of a file.", "Check the name.");
+    }
+    return Read.unreadable(
+        kind, name, "cannot-read", "This file cannot be read: " + e.getMessage() + ".", "");
+  }
+}

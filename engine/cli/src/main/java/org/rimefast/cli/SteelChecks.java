@@ -1,0 +1,84 @@
+package org.rimefast.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.check.CheckOptions;
+import org.rimefast.check.CheckResult;
+import org.rimefast.check.Checker;
+import org.rimefast.check.Dictionary;
+import org.rimefast.check.StandardLibrary;
+import org.rimefast.check.SteelModules;
+import org.rimefast.lang.Compilation;
+import org.rimefast.lang.RuleCompiler;
+import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.source.SourceText;
+import org.rimefast.plan.Plan;
+import org.rimefast.plan.PlanLimits;
+import org.rimefast.plan.PlanReader;
+import org.rimefast.plan.PlanReading;
+
+/** The engine with the vocabulary of steel modules. Made of nothing until something is asked. */
+final class SteelChecks implements Checks {
+  private final PlanReader reader = new PlanReader(PlanLimits.DEFAULT);
+  private @Nullable Dictionary dictionary;
+  private @Nullable Standard current;
+  private @Nullable Checker checker;
+
+  @Override
+  public List<String> stages() {
+    return dictionary().vocabulary().stages();
+  }
+
+  @Override
+  public List<String> shippedNames() {
+    return StandardLibrary.names();
+  }
+
+  @Override
+  public Optional<SourceText> shipped(String name) {
+    return StandardLibrary.find(name);
+  }
+
+  @Override
+  public Compilation compile(SourceText text) {
+    return new RuleCompiler(dictionary().vocabulary()).compile(text);
+  }
+
+  @Override
+  public PlanReading read(Path file) throws IOException {
+    return reader.read(file);
+  }
+
+  @Override
+  public PlanReading read(String name, byte[] bytes) {
+    return reader.read(name, bytes);
+  }
+
+  @Override
+  public long longestPlan() {
+    return PlanLimits.DEFAULT.bytes();
+  }
+
+  @Override
+  public CheckResult check(Standard standard, Plan plan, CheckOptions options) {
+    Checker ready = checker;
+    if (ready == null || current != standard) {
+      ready = new Checker(dictionary(), standard);
+      checker = ready;
+      current = standard;
+    }
+    return ready.check(plan, options);
+  }
+
+  private Dictionary dictionary() {
+    Dictionary ready = dictionary;
+    if (ready == null) {
+      ready = SteelModules.dictionary();
+      dictionary = ready;
+    }
+    return ready;
+  }
+}

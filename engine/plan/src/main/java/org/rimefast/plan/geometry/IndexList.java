@@ -1,0 +1,32 @@
+package org.rimefast.plan.geometry;
+
+import java.util.Arrays;
+import java.util.function.IntConsumer;
+
+/** A growing list of indexes. */
+final class IndexList implements IntConsumer {
+  private int[] indexes = new int[16];
+  private int size;
+
+  @Override
+  public void accept(int index) {
+    if (size == indexes.length) {
+      indexes = Arrays.copyOf(indexes, 2 * size);
+    }
+    indexes[size++] = index;
+  }
+
+  int[] toArray() {
+    return Arrays.copyOf(indexes, size);
+  }
+
+  /** Reports each index once, in increasing order. */
+  void inOrder(IntConsumer found) {
+    Arrays.sort(indexes, 0, size);
+    for (int i = 0; i < size; i++) {
+      if (i == 0 || indexes[i] != indexes[i - 1]) {
+        found.accept(indexes[i]);
+      }
+    }
+  }
+}

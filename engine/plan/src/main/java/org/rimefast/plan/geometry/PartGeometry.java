@@ -1,0 +1,192 @@
+package org.rimefast.plan.geometry;
+
+import static org.rimefast.plan.geometry.Distances.norm;
+
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntConsumer;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.plan.Face;
+import org.rimefast.plan.FaceBuild;
+import org.rimefast.plan.Part;
+import org.rimefast.plan.Plan;
+
+/** What {@link ModuleGeometry} tells about parts. */
+final class PartGeometry {
+  private final Plan plan;
+  private final ShellSheets shell;
+  private final ToleranceBounds bounds;
+  private final PlacedPart[] parts;
+  private final double[] boxes; // least, then greatest x, y, z of each part; NaN if not known
+  private volatile @Nullable BoxTree tree; // built when first needed; building twice does no harm
+
+  PartGeometry(Plan plan, ShellSheets shell, ToleranceBounds bounds) {
+    this.plan = plan;
+    this.shell = shell;
+    this.bounds = bounds;
+    this.parts = plan.parts().stream().map(p -> PlacedPart.of(p, plan)).toArray(PlacedPart[]::new);
+    this.boxes = new double[6 * parts.length];
+    Arrays.fill(boxes, Double.NaN);
+    for (int i = 0; i < parts.length; i++) {
+      Cuboid box = parts[i].cuboid();
+      if (box != null) {
+        boxes[6 * i] = box.minX();
+        boxes[6 * i + 1] = box.minY();
+        boxes[6 * i + 2] = box.minZ();
+        boxes[6 * i + 3] = box.maxX();
+        boxes[6 * i + 4] = box.maxY();
+        boxes[6 * i + 5] = box.maxZ();
+      }
+    }
+  }
+
+  PlacedPart part(int part) {
+    return parts[part];
+  }
+
+  Face face(int part) {
+    return parts[part].frame().face();
+  }
+
+  /** Least, then greatest x, y, z of each part. */
+  double[] boxes() {
+    return boxes;
+  }
+
+  double clearance(int part) {
+    if (!parts[part].isComplete()) {
+      return Double.NaN;
+    }
+    double found = knownDistance(part);
+    int b = 6 * part;
+    boolean spoilt =
+        shell.isSpoilt(
+            boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], found);
+    return spoilt ? Double.NaN : found;
+  }
+
+  private double knownDistance(int part) {
+    int b = 6 * part;
+    return shell.distance(
+        boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3], boxes[b + 4], boxes[b + 5], face(part));
+  }
+
+  List<String> missingForClearance(int part) {
+    Cuboid box = parts[part].cuboid();
+    if (box != null) {
+      return shell.spoilers(box, knownDistance(part));
+    }
+    Set<String> pointers = new LinkedHashSet<>(parts[part].missing());
+    pointers.addAll(shell.missing(face(part)));
+    return List.copyOf(pointers);
+  }
+
+  @Nullable ShellNearest nearestShell(int part) {
+    Cuboid box = parts[part].cuboid();
+    return box == null || Double.isNaN(clearance(part)) ? null : shell.nearest(box);
+  }
+
+  double positionTolerance(int part) {
+    double[] motion = new double[3];
+    parts[part].addTolerance(motion);
+    parts[part].addStandoffTolerance(motion);
+    double[] box = Arrays.copyOfRange(boxes, 6 * part, 6 * part + 6);
+    return bounds.bound(motion, box, clearance(part));
+  }
+
+  double gap(int partA, int partB) {
+    int a = 6 * partA;
+    int b = 6 * partB;
+    return norm(
+        Distances.gap(boxes[a], boxes[a + 3], boxes[b], boxes[b + 3]),
+        Distances.gap(boxes[a + 1], boxes[a + 4], boxes[b + 1], boxes[b + 4]),
+        Distances.gap(boxes[a + 2], boxes[a + 5], boxes[b + 2], boxes[b + 5]));
+  }
+
+  double gapTolerance(int partA, int partB) {
+    double[] motion = new double[3];
+    parts[partA].addTolerance(motion);
+    parts[partB].addTolerance(motion);
+    if (face(partA) != face(partB)) {
+      parts[partA].addStandoffTolerance(motion);
+      parts[partB].addStandoffTolerance(motion);
+    }
+    return norm(motion[0], motion[1], motion[2]);
+  }
+
+  double facesFrom(int part) {
+    return shell.area(face(part)).upright() ? parts[part].alongMin() : parts[part].upMin();
+  }
+
+  double facesTo(int part) {
+    return shell.area(face(part)).upright() ? parts[part].alongMax() : parts[part].upMax();
+  }
+
+  List<String> missingForFacing(int part) {
+    Part given = plan.parts().get(part);
+    FaceBuild build = plan.face(given.face());
+    boolean upright = shell.area(given.face()).upright();
+    Set<String> pointers = new LinkedHashSet<>();
+    if (Double.isNaN(facesFrom(part))) {
+      String place = given.pointer() + (upright ? "/along" : "/up");
+      String extent = given.pointer() + (upright ? "/width" : "/height");
+      boolean widthOfSection = upright && given instanceof Part.Stud;
+      for (String pointer : parts[part].missing()) {
+        if (pointer.equals(place)
+            || pointer.equals(extent)
+            || (widthOfSection && pointer.equals(build.pointer() + "/stud"))) {
+          pointers.add(pointer);
+        }
+      }
+    }
+    pointers.addAll(shell.missing(given.face()));
+    return List.copyOf(pointers);
+  }
+
+  double facesTolerance(int part) {
+    PlacedPart placed = parts[part];
+    boolean upright = shell.area(face(part)).upright();
+    return (upright ? placed.alongTolerance() : placed.upTolerance()) + bounds.phase(face(part));
+  }
+
+  void within(int part, double distance, IntConsumer found) {
+    if (!parts[part].isComplete()) {
+      return;
+    }
+    int b = 6 * part;
+    IndexList near = new IndexList();
+    tree()
+        .within(
+            boxes[b],
+            boxes[b + 1],
+            boxes[b + 2],
+            boxes[b + 3],
+            boxes[b + 4],
+            boxes[b + 5],
+            distance,
+            near);
+    near.inOrder(
+        other -> {
+          if (other != part) {
+            found.accept(other);
+          }
+        });
+  }
+
+  BoxTree tree() {
+    BoxTree built = tree;
+    if (built == null) {
+      IndexList known = new IndexList();
+      for (int i = 0; i < parts.length; i++) {
+        if (parts[i].isComplete()) {
+          known.accept(i);
+        }
+      }
+      built = new BoxTree(boxes, known.toArray());
+      tree = built;
+    }
+    return built;
+  }
+}

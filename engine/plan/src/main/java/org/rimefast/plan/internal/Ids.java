@@ -1,0 +1,121 @@
+package org.rimefast.plan.internal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.plan.internal.json.Node;
+
+/** Every id of a plan, and what refers to one. */
+final class Ids {
+  private final Context context;
+  private final Map<String, Node> owners = new HashMap<>();
+  private final Map<String, Integer> rows = new HashMap<>();
+  private final Set<String> uncounted = new HashSet<>();
+  private final List<Reference> references = new ArrayList<>();
+
+  Ids(Context context) {
+    this.context = context;
+  }
+
+  private record Reference(Node node, String label, String id) {}
+
+  /** Takes the id of an element, or those of a row. */
+  void take(String id, @Nullable Repeat repeat, Fields element) {
+    Node place = element.get("id");
+    if (place == null) {
+      return;
+    }
+    if (repeat == null) {
+      take(id, place);
+      return;
+    }
+    rows.put(id, repeat.count());
+    for (int i = 1; i <= repeat.count(); i++) {
+      if (!take(Repeat.id(id, i), place)) {
+        return;
+      }
+    }
+  }
+
+  private boolean take(String id, Node place) {
+    Node first = owners.putIfAbsent(id, place);
+    if (first == null) {
+      return true;
+    }
+    String line = first.place() == null ? "" : " (line " + first.place().line() + ")";
+    context.faults.add(
+        "duplicate-id",
+        place,
+        "The id " + Wording.quoted(id) + " is taken by " + parentPointer(first) + line + ".",
+        "Give every element an id of its own; items of a repeat are named ID-1, ID-2 and so on.");
+    return false;
+  }
+
+  private static String parentPointer(Node id) {
+    String pointer = id.pointer();
+    return pointer.substring(0, Math.max(0, pointer.lastIndexOf('/')));
+  }
+
+  /** Takes the id of a row of which it is not known how many items it has. */
+  void takeUncounted(String id) {
+    uncounted.add(id);
+  }
+
+  /** Notes that an element names another; checked when all are known. */
+  void refer(Fields element, String field, @Nullable String id) {
+    Node node = element.get(field);
+    if (id != null && node != null) {
+      references.add(new Reference(node, element.label(field), id));
+    }
+  }
+
+  void checkReferences() {
+    for (Reference reference : references) {
+      String id = reference.id;
+      if (!owners.containsKey(id) && !uncounted.contains(id) && !uncounted.contains(row(id))) {
+        context.faults.add(
+            "dangling-reference",
+            reference.node,
+            reference.label
+                + " names "
+                + Wording.quoted(id)
+                + ", and the plan has no element of that id.",
+            remedy(id));
+      }
+    }
+  }
+
+  private String remedy(String id) {
+    String row = rows.containsKey(id) ? id : row(id);
+    Integer count = rows.get(row);
+    if (count != null) {
+      return Wording.quoted(row)
+          + " is a row: name one of its items, "
+          + Repeat.id(row, 1)
+          + " to "
+          + Repeat.id(row, count)
+          + ".";
+    }
+    return (owners.size() > NEAR_AMONG ? Optional.<String>empty() : near(id))
+        .map(found -> "Did you mean \"" + found + "\"?")
+        .orElse("Name an element of the plan, or add it.");
+  }
+
+  /** The row that an id such as {@code R-3} would belong to. */
+  private static String row(String id) {
+    int dash = id.lastIndexOf('-');
+    return dash < 0 ? id : id.substring(0, dash);
+  }
+
+  // Comparing a word with very many others would take longer than reading the plan.
+  private static final int NEAR_AMONG = 1_000;
+
+  private Optional<String> near(String id) {
+    return Wording.nearest(id, owners.keySet().stream().sorted().toList());
+  }
+}

@@ -1,0 +1,333 @@
+package org.rimefast.plan.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.plan.Amount;
+import org.rimefast.plan.Face;
+import org.rimefast.plan.FaceBuild;
+import org.rimefast.plan.Material;
+import org.rimefast.plan.Mount;
+import org.rimefast.plan.Part;
+import org.rimefast.plan.Products;
+import org.rimefast.plan.StudSection;
+import org.rimefast.plan.internal.json.Node;
+import org.rimefast.units.Quantity;
+
+/** Reads studs, boxes, bars, brackets, panels and luminaires. */
+final class PartsReader {
+  static final List<String> HOLE_FIELDS = List.of("up", "width", "height");
+
+  private final Context context;
+  private final Ids ids;
+  private final FacesReader facesReader;
+  private final Map<Face, FaceBuild> faces;
+  private final List<Part> parts = new ArrayList<>();
+  private final List<Row> rows = new ArrayList<>();
+
+  PartsReader(Context context, Ids ids, FacesReader facesReader, Map<Face, FaceBuild> faces) {
+    this.context = context;
+    this.ids = ids;
+    this.facesReader = facesReader;
+    this.faces = faces;
+  }
+
+  /** The parts that one item of the file stands for: {@code parts[first .. first + count - 1]}. */
+  record Row(Node node, String what, int first, int count) {}
+
+  /** What every part has. */
+  private record Common(
+      String id,
+      String pointer,
+      Face face,
+      @Nullable Amount along,
+      @Nullable Amount up,
+      @Nullable Amount width,
+      @Nullable Amount height,
+      @Nullable Amount depth,
+      @Nullable Amount front,
+      @Nullable Material material) {}
+
+  List<Part> parts() {
+    return parts;
+  }
+
+  List<Row> rows() {
+    return rows;
+  }
+
+  /** Reads one list of the plan. */
+  void read(PartList list, Fields plan) {
+    for (Node item : plan.items(list.field())) {
+      Fields fields = Fields.of(context, item, list.what(), list.fields());
+      if (fields != null) {
+        readItem(list, fields);
+      }
+    }
+  }
+
+  private void readItem(PartList list, Fields fields) {
+    String id = fields.requiredText("id", "Add \"id\": a name that no other element has.");
+    Face face = fields.requiredWord("face", Names.FACES);
+    Node repeatNode = fields.get("repeat");
+    Repeat repeat = repeatNode == null ? null : Repeat.read(context, fields, repeatNode);
+    Common common =
+        new Common(
+            id == null ? "" : id,
+            fields.node().pointer(),
+            face == null ? Face.LEFT : face,
+            fields.length("along", Amounts.Range.ANY),
+            fields.length("up", Amounts.Range.ANY),
+            fields.length("width", Amounts.Range.POSITIVE),
+            fields.length("height", Amounts.Range.POSITIVE),
+            fields.length("depth", Amounts.Range.POSITIVE),
+            fields.length("front", Amounts.Range.ANY),
+            fields.word("material", Names.MATERIALS));
+    Part part = list.read(this, fields, common, face);
+    boolean placed = repeat == null || hasStart(fields, repeat);
+    int count = repeat == null ? 1 : repeat.count();
+    if (!counted(fields, count) || !fields.node().isClosed()) {
+      return;
+    }
+    if (id != null && (repeat != null || repeatNode == null)) {
+      ids.take(id, repeat, fields);
+    } else if (id != null) {
+      ids.takeUncounted(id);
+    }
+    boolean whole = id != null && face != null && placed;
+    if (part == null || !whole || (repeatNode != null && repeat == null)) {
+      return;
+    }
+    rows.add(new Row(fields.node(), list.what(), parts.size(), count));
+    if (repeat == null) {
+      parts.add(part);
+    } else {
+      for (int i = 0; i < count; i++) {
+        parts.add(PartCopy.inRow(part, repeat, i));
+      }
+    }
+  }
+
+  private boolean counted(Fields fields, int count) {
+    boolean fits = context.count(count);
+    if (!fits) {
+      context.faults.add(
+          "too-large",
+          fields.node(),
+          "With "
+              + fields.owner()
+              + " the plan holds more than "
+              + context.limits.elements()
+              + " elements.",
+          "Split the plan, or raise the reader's limit.");
+    }
+    return fits;
+  }
+
+  private boolean hasStart(Fields fields, Repeat repeat) {
+    String start = repeat.up() ? "up" : "along";
+    if (fields.has(start)) {
+      return true;
+    }
+    context.faults.add(
+        "bad-repeat",
+        fields.node(),
+        Fields.capital(fields.owner())
+            + " repeats "
+            + (repeat.up() ? "up" : "along")
+            + " the face but has no \""
+            + start
+            + "\".",
+        "Add \"" + start + "\": the place of the first one.");
+    return false;
+  }
+
+  /** The lists of parts in a plan, in their order in the model. */
+  enum PartList {
+    STUDS("studs", "stud", "section", "holes") {
+      @Override
+      Part read(PartsReader reader, Fields fields, Common common, @Nullable Face face) {
+        return reader.stud(fields, common, face);
+      }
+    },
+    BOXES("boxes", "box", "kind", "size", "mount") {
+      @Override
+      @Nullable Part read(PartsReader reader, Fields fields, Common common, @Nullable Face face) {
+        return reader.box(fields, common);
+      }
+    },
+    BARS("bars", "bar") {
+      @Override
+      Part read(PartsReader reader, Fields fields, Common c, @Nullable Face face) {
+        return new Part.Bar(
+            c.id,
+            c.pointer,
+            c.face,
+            c.along,
+            c.up,
+            c.width,
+            c.height,
+            c.depth,
+            c.front,
+            c.material);
+      }
+    },
+    BRACKETS("brackets", "bracket", "holds") {
+      @Override
+      Part read(PartsReader reader, Fields fields, Common c, @Nullable Face face) {
+        String holds = fields.text("holds");
+        reader.ids.refer(fields, "holds", holds);
+        return new Part.Bracket(
+            c.id,
+            c.pointer,
+            holds,
+            c.face,
+            c.along,
+            c.up,
+            c.width,
+            c.height,
+            c.depth,
+            c.front,
+            c.material);
+      }
+    },
+    PANELS("panels", "panel", "mount") {
+      @Override
+      Part read(PartsReader reader, Fields fields, Common c, @Nullable Face face) {
+        return new Part.Panel(
+            c.id,
+            c.pointer,
+            c.face,
+            c.along,
+            c.up,
+            c.width,
+            c.height,
+            c.depth,
+            mount(fields),
+            c.front,
+            c.material);
+      }
+    },
+    LUMINAIRES("luminaires", "luminaire", "mount") {
+      @Override
+      Part read(PartsReader reader, Fields fields, Common c, @Nullable Face face) {
+        return new Part.Luminaire(
+            c.id,
+            c.pointer,
+            c.face,
+            c.along,
+            c.up,
+            c.width,
+            c.height,
+            c.depth,
+            mount(fields),
+            c.front,
+            c.material);
+      }
+    };
+
+    private final String field;
+    private final String what;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a copy that cannot change
+    private final List<String> fields;
+
+    PartList(String field, String what, String... own) {
+      this.field = field;
+      this.what = what;
+      List<String> all = new ArrayList<>(List.of("id", "face", "along", "up"));
+      all.addAll(List.of("width", "height", "depth", "front", "material"));
+      all.addAll(List.of(own));
+      all.add("repeat");
+      this.fields = List.copyOf(all);
+    }
+
+    String field() {
+      return field;
+    }
+
+    String what() {
+      return what;
+    }
+
+    List<String> fields() {
+      return fields;
+    }
+
+    abstract @Nullable Part read(
+        PartsReader reader, Fields fields, Common common, @Nullable Face face);
+
+    private static @Nullable Mount mount(Fields fields) {
+      return fields.word("mount", Names.MOUNTS);
+    }
+  }
+
+  private Part stud(Fields fields, Common c, @Nullable Face face) {
+    StudSection own = facesReader.stud(fields, "section");
+    FaceBuild build = face == null ? null : faces.get(face);
+    StudSection section = own == null && build != null ? build.stud() : own;
+    return new Part.Stud(
+        c.id,
+        c.pointer,
+        c.face,
+        c.along,
+        c.up,
+        c.width,
+        c.height,
+        c.depth,
+        c.front,
+        c.material,
+        section,
+        holes(fields));
+  }
+
+  private List<Part.ServiceHole> holes(Fields stud) {
+    List<Part.ServiceHole> holes = new ArrayList<>();
+    for (Node item : stud.items("holes")) {
+      Fields fields = Fields.of(context, item, "service hole", HOLE_FIELDS);
+      if (fields != null) {
+        Amount up = fields.requiredLength("up", Amounts.Range.ANY);
+        Amount width = fields.requiredLength("width", Amounts.Range.POSITIVE);
+        Amount height = fields.requiredLength("height", Amounts.Range.POSITIVE);
+        if (up != null && width != null && height != null) {
+          holes.add(new Part.ServiceHole(item.pointer(), up, width, height));
+        }
+      }
+    }
+    return holes;
+  }
+
+  private @Nullable Part box(Fields fields, Common c) {
+    Part.Box.Kind kind = fields.requiredWord("kind", Names.BOX_KINDS);
+    Mount mount = PartList.mount(fields);
+    String size = fields.text("size");
+    Optional<Products.BoxSize> product = size == null ? Optional.empty() : Products.box(size);
+    Node sizeNode = fields.get("size");
+    if (size != null && product.isEmpty() && sizeNode != null) {
+      FacesReader.unknownProduct(context, sizeNode, size, "box size", Products.boxNames());
+    }
+    if (kind == null) {
+      return null;
+    }
+    return new Part.Box(
+        c.id,
+        c.pointer,
+        kind,
+        product.map(Products.BoxSize::name).orElse(null),
+        c.face,
+        c.along,
+        c.up,
+        sized(c.width, product.map(Products.BoxSize::width)),
+        sized(c.height, product.map(Products.BoxSize::height)),
+        sized(c.depth, product.map(Products.BoxSize::depth)),
+        mount,
+        c.front,
+        c.material);
+  }
+
+  private static @Nullable Amount sized(@Nullable Amount own, Optional<Quantity> product) {
+    return own != null ? own : product.map(size -> new Amount(size, null)).orElse(null);
+  }
+}

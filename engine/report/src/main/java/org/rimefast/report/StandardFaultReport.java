@@ -1,0 +1,35 @@
+package org.rimefast.report;
+
+import org.rimefast.lang.Compilation;
+import org.rimefast.lang.source.Diagnostic;
+import org.rimefast.lang.source.DiagnosticPrinter;
+import org.rimefast.report.internal.Ink;
+import org.rimefast.report.internal.Page;
+
+/** What is wrong, or worth a second look, in a standard, as text for people. */
+public final class StandardFaultReport {
+  private StandardFaultReport() {}
+
+  /**
+   * Every diagnostic of a compilation, with the line it is about; then, if there is an error, that
+   * the standard cannot be used. Empty if there is nothing to tell.
+   */
+  public static String write(Compilation compilation, TextOptions options) {
+    Page page = new Page(options);
+    int errors = 0;
+    for (Diagnostic diagnostic : compilation.diagnostics()) {
+      page.verbatim(DiagnosticPrinter.print(diagnostic, compilation.source()));
+      if (diagnostic.level() == Diagnostic.Level.ERROR) {
+        errors++;
+      }
+    }
+    if (errors > 0) {
+      page.entry(
+          Ink.NONE,
+          compilation.source().name()
+              + ": this standard cannot be used: "
+              + (errors == 1 ? "1 fault." : errors + " faults."));
+    }
+    return page.toString();
+  }
+}

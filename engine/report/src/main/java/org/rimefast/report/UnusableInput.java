@@ -1,0 +1,89 @@
+package org.rimefast.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.rimefast.lang.Compilation;
+import org.rimefast.lang.source.Diagnostic;
+import org.rimefast.lang.source.SourceText;
+import org.rimefast.plan.PlanFault;
+import org.rimefast.plan.PlanSource;
+
+/**
+ * A plan or standard that cannot be used, and why.
+ *
+ * @param kind what it should have been
+ * @param name the file, or the name that was asked for
+ * @param faults everything that is wrong with it, in the order of the file
+ */
+public record UnusableInput(Kind kind, String name, List<Fault> faults) {
+
+  /** What an input should have been. */
+  public enum Kind {
+    PLAN,
+    STANDARD
+  }
+
+  /**
+   * One thing that is wrong.
+   *
+   * @param code stable name of the kind of fault: {@code unknown-field}
+   * @param pointer the JSON pointer of the value; empty if the fault is not in a JSON value
+   * @param place line and column; empty if the file could not be read at all
+   * @param message what is wrong, one sentence
+   * @param remedy what to do; may be empty
+   */
+  public record Fault(
+      String code,
+      Optional<String> pointer,
+      Optional<PlanSource.Place> place,
+      String message,
+      String remedy) {}
+
+  /** Copies the list. */
+  public UnusableInput {
+    faults = List.copyOf(faults);
+  }
+
+  /** A plan that was read and has faults. */
+  public static UnusableInput plan(String name, List<PlanFault> faults) {
+    return new UnusableInput(
+        Kind.PLAN,
+        name,
+        faults.stream()
+            .map(
+                fault ->
+                    new Fault(
+                        fault.code(),
+                        Optional.of(fault.pointer()),
+                        Optional.ofNullable(fault.place()),
+                        fault.message(),
+                        fault.remedy()))
+            .toList());
+  }
+
+  /** A standard that does not compile; its warnings are left out. */
+  public static UnusableInput standard(Compilation compilation) {
+    List<Fault> faults = new ArrayList<>();
+    for (Diagnostic diagnostic : compilation.diagnostics()) {
+      if (diagnostic.level() == Diagnostic.Level.ERROR) {
+        SourceText.Position at = compilation.source().positionOf(diagnostic.span().start());
+        faults.add(
+            new Fault(
+                diagnostic.code().id(),
+                Optional.empty(),
+                Optional.of(new PlanSource.Place(at.line(), at.column())),
+                diagnostic.headline(),
+                diagnostic.help()));
+      }
+    }
+    return new UnusableInput(Kind.STANDARD, compilation.source().name(), faults);
+  }
+
+  /** A plan or standard that could not even be read: there is no such file, for instance. */
+  public static UnusableInput unreadable(
+      Kind kind, String name, String code, String message, String remedy) {
+    return new UnusableInput(
+        kind, name, List.of(new Fault(code, Optional.empty(), Optional.empty(), message, remedy)));
+  }
+}

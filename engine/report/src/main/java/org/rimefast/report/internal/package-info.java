@@ -1,0 +1,3 @@
+/** How reports are laid out: wrapping, grouping and order. */
+@org.jspecify.annotations.NullMarked
+package org.rimefast.report.internal;

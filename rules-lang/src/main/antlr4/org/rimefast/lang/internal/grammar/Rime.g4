@@ -1,0 +1,219 @@
+/*
+ * The shape of rule text. What a phrase means is left to the vocabulary: here a phrase is a run of
+ * words, numbers, texts and parentheses.
+ *
+ * The lexer takes every character for some kind of word, so that what is wrong is said by us and
+ * not by it. Numbers and their units are joined to QUANTITY before parsing.
+ */
+grammar Rime;
+
+tokens { QUANTITY }
+
+standardStatement
+  : STANDARD name=WORD EDITION edition headerField* EOF
+  ;
+
+edition
+  : WORD     # wordEdition
+  | NUMBER   # numberEdition
+  | TEXT     # textEdition
+  ;
+
+headerField
+  : key=(TITLE | CAUTION) text
+  ;
+
+letStatement
+  : LET word+ BE MINUS? literal=(QUANTITY | NUMBER) field* EOF
+  ;
+
+ruleStatement
+  : RULE id=WORD text sentence field* EOF
+  ;
+
+field
+  : key=(SEVERITY | STAGE) WORD   # wordField
+  | key=(BECAUSE | SOURCE) text   # textField
+  ;
+
+text
+  : TEXT+
+  ;
+
+sentence
+  : FOR phrase whereClause? COMMA operand MUST NOT? predicate guard?   # forEachSentence
+  | phrase whereClause? MUST NOT? predicate guard?                     # plainSentence
+  ;
+
+whereClause
+  : WHERE condition
+  ;
+
+guard
+  : key=(IF | UNLESS) condition
+  ;
+
+predicate
+  : predicateTerm (conjunction predicateTerm)*
+  ;
+
+predicateTerm
+  : NOT* predicateAtom with*
+  ;
+
+predicateAtom
+  : LEFT predicate RIGHT       # predicateGroup
+  | HAVE operand signTail?     # havePredicate
+  | BE NOT? operand            # bePredicate
+  | BE NOT? signTail           # beSignPredicate
+  | operand signTail?          # verbPredicate
+  ;
+
+with
+  : WITH operand signTail?
+  ;
+
+condition
+  : conditionTerm (conjunction conditionTerm)*
+  ;
+
+conditionTerm
+  : NOT* operand clauseTail? with*
+  ;
+
+clauseTail
+  : key=(IS | ARE) NOT? operand            # isTail
+  | key=(IS | ARE) NOT? signTail           # isSignTail
+  | key=(HAS | HAVE) operand signTail?     # hasTail
+  | key=(DOES | DO) NOT operand            # doesNotTail
+  | key=(DOES | DO) NOT HAVE operand signTail?   # doesNotHaveTail
+  | signTail                               # compareTail
+  ;
+
+conjunction
+  : AND   # andConjunction
+  | OR    # orConjunction
+  ;
+
+signTail
+  : sign=(AT_LEAST_SIGN | MORE_SIGN | AT_MOST_SIGN | LESS_SIGN | EQUAL_SIGN | NOT_EQUAL_SIGN) operand
+  ;
+
+operand
+  : product (op=(PLUS | MINUS) product)*
+  ;
+
+product
+  : factor (timesOrDivided factor)*
+  ;
+
+timesOrDivided
+  : TIMES        # times
+  | DIVIDED BY   # dividedBy
+  ;
+
+factor
+  : MINUS? phrase
+  ;
+
+phrase
+  : item+
+  ;
+
+item
+  : bound                       # boundItem
+  | word                        # wordItem
+  | QUANTITY                    # quantityItem
+  | NUMBER                      # numberItem
+  | TEXT                        # textItem
+  | LEFT WHERE condition RIGHT  # whereItem
+  | LEFT condition RIGHT        # groupItem
+  ;
+
+// Before word, so that these win over the same words taken one by one.
+bound
+  : AT LEAST    # atLeastBound
+  | AT MOST     # atMostBound
+  | MORE_WORD THAN   # moreThanBound
+  | LESS_WORD THAN   # lessThanBound
+  | EXACTLY     # exactlyBound
+  ;
+
+// Keywords that vocabulary phrases may hold, as in "held by".
+word
+  : WORD
+  | AT
+  | LEAST
+  | MOST
+  | MORE_WORD
+  | LESS_WORD
+  | THAN
+  | BY
+  | STANDARD
+  | EDITION
+  | TITLE
+  | CAUTION
+  | LET
+  | RULE
+  ;
+
+STANDARD: 'standard';
+EDITION: 'edition';
+TITLE: 'title';
+CAUTION: 'caution';
+LET: 'let';
+BE: 'be';
+RULE: 'rule';
+SEVERITY: 'severity';
+STAGE: 'stage';
+BECAUSE: 'because';
+SOURCE: 'source';
+FOR: 'for';
+WHERE: 'where';
+MUST: 'must';
+NOT: 'not';
+IF: 'if';
+UNLESS: 'unless';
+AND: 'and';
+OR: 'or';
+WITH: 'with';
+HAVE: 'have';
+HAS: 'has';
+IS: 'is';
+ARE: 'are';
+DOES: 'does';
+DO: 'do';
+AT: 'at';
+LEAST: 'least';
+MOST: 'most';
+MORE_WORD: 'more';
+LESS_WORD: 'less';
+THAN: 'than';
+EXACTLY: 'exactly';
+TIMES: 'times';
+DIVIDED: 'divided';
+BY: 'by';
+
+AT_LEAST_SIGN: '>=';
+AT_MOST_SIGN: '<=';
+NOT_EQUAL_SIGN: '!=';
+MORE_SIGN: '>';
+LESS_SIGN: '<';
+EQUAL_SIGN: '=';
+PLUS: '+';
+MINUS: '-';
+LEFT: '(';
+RIGHT: ')';
+COMMA: ',';
+
+NUMBER: '.'? DIGIT (DIGIT | [.,/'_-] DIGIT)*;
+WORD: LETTER (LETTER | DIGIT | [-'] (LETTER | DIGIT))* '\''?;
+TEXT: '"' ~["\r\n]* '"';
+UNCLOSED_TEXT: '"' ~["\r\n]*;
+
+COMMENT: '--' ~[\r\n]* -> skip;
+SPACE: [ \t\r\n]+ -> skip;
+OTHER: .;
+
+fragment DIGIT: [0-9];
+fragment LETTER: [\p{L}\p{M}];

@@ -1,0 +1,130 @@
+package org.rimefast.lang;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.rimefast.lang.internal.check.StandardChecker;
+import org.rimefast.lang.internal.grammar.StatementReader;
+import org.rimefast.lang.internal.resolve.Dictionary;
+import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.source.Diagnostic;
+import org.rimefast.lang.source.DiagnosticCode;
+import org.rimefast.lang.source.SourceText;
+import org.rimefast.lang.source.Span;
+import org.rimefast.lang.vocabulary.Vocabulary;
+
+/** Compiles rule text. Immutable and safe to share between threads. */
+public final class RuleCompiler {
+  private final Dictionary dictionary;
+  private final Limits limits;
+
+  /**
+   * A compiler for a vocabulary, with the default limits.
+   *
+   * @throws IllegalArgumentException if a phrase of the vocabulary holds a word that the language
+   *     keeps for itself, such as {@code and}, or is not written in lower case
+   */
+  public RuleCompiler(Vocabulary vocabulary) {
+    this(vocabulary, Limits.DEFAULT);
+  }
+
+  /**
+   * A compiler for a vocabulary.
+   *
+   * @throws IllegalArgumentException if a phrase of the vocabulary holds a word that the language
+   *     keeps for itself, such as {@code and}, or is not written in lower case
+   */
+  public RuleCompiler(Vocabulary vocabulary, Limits limits) {
+    this.dictionary = new Dictionary(vocabulary);
+    this.limits = limits;
+  }
+
+  /** Compiles one text. Never throws for what is wrong in the text. */
+  public Compilation compile(SourceText source) {
+    Optional<Diagnostic> refused = refused(source.text());
+    if (refused.isPresent()) {
+      return new Compilation(source, Optional.empty(), List.of(refused.get()));
+    }
+    StatementReader.Statements read =
+        StatementReader.read(source, limits.nesting(), limits.errors());
+    StandardChecker checker = new StandardChecker(dictionary, source);
+    Optional<Standard> standard = checker.check(read.statements(), read.diagnostics().isEmpty());
+    List<Diagnostic> all = new ArrayList<>(read.diagnostics());
+    all.addAll(checker.diagnostics());
+    all.sort(Comparator.comparingInt(diagnostic -> diagnostic.span().start()));
+    boolean failed = all.stream().anyMatch(d -> d.level() == Diagnostic.Level.ERROR);
+    return new Compilation(source, failed ? Optional.empty() : standard, limited(all));
+  }
+
+  /** What makes a whole text unfit to be read. */
+  private Optional<Diagnostic> refused(String text) {
+    if (text.length() > limits.characters()) {
+      return Optional.of(
+          error(
+              DiagnosticCode.TEXT_TOO_LONG,
+              new Span(0, 0),
+              "The text has "
+                  + text.length()
+                  + " characters; at most "
+                  + limits.characters()
+                  + " are taken.",
+              "Divide it into several standards."));
+    }
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < 128) {
+        continue;
+      }
+      if (isBidirectionalControl(c)) {
+        return Optional.of(
+            error(
+                DiagnosticCode.BIDIRECTIONAL_CONTROL,
+                new Span(i, i + 1),
+                "A hidden character here makes the text show in another order than it is read.",
+                "Delete it and write the line anew."));
+      }
+      if (Character.isHighSurrogate(c)
+          && i + 1 < text.length()
+          && Character.isLowSurrogate(text.charAt(i + 1))) {
+        i++;
+      } else if (Character.isSurrogate(c)) {
+        return Optional.of(
+            error(
+                DiagnosticCode.UNPAIRED_SURROGATE,
+                new Span(i, i + 1),
+                "Half a character stands here: the text was damaged before it was read.",
+                "Save the file as UTF-8 and write the character anew."));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Unicode Standard Annex 9, section 2: embeddings, overrides, isolates and marks. */
+  private static boolean isBidirectionalControl(char c) {
+    return (c >= '\u202a' && c <= '\u202e')
+        || (c >= '\u2066' && c <= '\u2069')
+        || c == '\u200e'
+        || c == '\u200f'
+        || c == '\u061c';
+  }
+
+  private List<Diagnostic> limited(List<Diagnostic> all) {
+    if (all.size() <= limits.errors()) {
+      return all;
+    }
+    List<Diagnostic> shown = new ArrayList<>(all.subList(0, limits.errors()));
+    int rest = all.size() - limits.errors();
+    shown.add(
+        error(
+            DiagnosticCode.TOO_MANY_ERRORS,
+            all.get(limits.errors()).span(),
+            (rest == 1 ? "One more error is" : rest + " more errors are") + " not shown.",
+            "Put the first ones right and compile again."));
+    return shown;
+  }
+
+  private static Diagnostic error(DiagnosticCode code, Span span, String headline, String help) {
+    return new Diagnostic(code, Diagnostic.Level.ERROR, span, headline, help, List.of(), List.of());
+  }
+}

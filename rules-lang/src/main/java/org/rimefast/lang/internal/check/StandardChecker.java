@@ -1,0 +1,256 @@
+package org.rimefast.lang.internal.check;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.lang.internal.message.English;
+import org.rimefast.lang.internal.message.Nearest;
+import org.rimefast.lang.internal.resolve.Constants;
+import org.rimefast.lang.internal.resolve.Dictionary;
+import org.rimefast.lang.internal.resolve.Problems;
+import org.rimefast.lang.internal.resolve.Result;
+import org.rimefast.lang.internal.resolve.Typing;
+import org.rimefast.lang.internal.syntax.Statement;
+import org.rimefast.lang.internal.syntax.Word;
+import org.rimefast.lang.rule.Constant;
+import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Severity;
+import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.source.Diagnostic;
+import org.rimefast.lang.source.DiagnosticCode;
+import org.rimefast.lang.source.SourceText;
+import org.rimefast.lang.source.Span;
+
+/** Checks the statements of one text. */
+public final class StandardChecker {
+  private final Dictionary dictionary;
+  private final SourceText source;
+  private final List<Diagnostic> diagnostics = new ArrayList<>();
+  private final List<Rule> rules = new ArrayList<>();
+  private final Map<String, Constant> constants = new LinkedHashMap<>();
+  private Statement.@Nullable Header header;
+
+  /** A checker for one text. */
+  public StandardChecker(Dictionary dictionary, SourceText source) {
+    this.dictionary = dictionary;
+    this.source = source;
+  }
+
+  /** What is wrong with the statements. */
+  public List<Diagnostic> diagnostics() {
+    return diagnostics;
+  }
+
+  /**
+   * The typed standard, as far as it makes sense; only whole if there are no errors.
+   *
+   * @param isWhole false if some statement could not be read, so that a missing one is no news
+   */
+  public Optional<Standard> check(List<Statement> statements, boolean isWhole) {
+    headers(statements, isWhole);
+    for (Statement statement : statements) {
+      if (statement instanceof Statement.Let let) {
+        constant(let);
+      }
+    }
+    OperandReader operands = new OperandReader(dictionary, new Constants(constants), source);
+    Map<String, Span> ids = new HashMap<>();
+    for (Statement statement : statements) {
+      if (statement instanceof Statement.Rule rule) {
+        rule(rule, operands, ids);
+      }
+    }
+    return Optional.ofNullable(header).map(this::standard);
+  }
+
+  private Standard standard(Statement.Header found) {
+    Fields fields = new Fields(found.fields(), new ArrayList<>());
+    return new Standard(
+        found.name().text(),
+        found.edition().text(),
+        fields.text("title").orElse(""),
+        fields.text("caution").orElse(""),
+        List.copyOf(constants.values()),
+        rules,
+        source);
+  }
+
+  private void headers(List<Statement> statements, boolean isWhole) {
+    for (int i = 0; i < statements.size(); i++) {
+      if (statements.get(i) instanceof Statement.Header found) {
+        Statement.Header first = header;
+        if (first != null) {
+          diagnostics.add(
+              Problems.related(
+                  DiagnosticCode.MISPLACED_STANDARD,
+                  found.name().span(),
+                  "A text holds one standard, and this is the second.",
+                  "Put it in a file of its own.",
+                  List.of(new Diagnostic.Related(first.name().span(), "the first one is here"))));
+        } else {
+          header = found;
+          new Fields(found.fields(), diagnostics);
+          if (i > 0) {
+            diagnostics.add(
+                Problems.error(
+                    DiagnosticCode.MISPLACED_STANDARD,
+                    found.name().span(),
+                    "The standard is named before its constants and rules.",
+                    "Move this statement to the top of the text."));
+          }
+        }
+      }
+    }
+    if (header == null && isWhole) {
+      diagnostics.add(
+          Problems.error(
+              DiagnosticCode.MISSING_STANDARD,
+              new Span(0, 0),
+              "The text does not say which standard it is.",
+              "Begin with: standard cold-steel-modules edition 2026-11"));
+    }
+  }
+
+  private void constant(Statement.Let let) {
+    Fields fields = new Fields(let.fields(), diagnostics);
+    fields.refuse(List.of("severity", "stage"), "A constant");
+    List<String> words = let.name().stream().map(Word::text).toList();
+    String name = String.join(" ", words);
+    Span span = let.name().get(0).span().to(let.name().get(words.size() - 1).span());
+    Constant other = constants.get(name);
+    if (other != null) {
+      diagnostics.add(repeated("constant", name, span, other.span()));
+      return;
+    }
+    if (dictionary.hasPhrase(name)) {
+      diagnostics.add(
+          Problems.error(
+              DiagnosticCode.NAME_TAKEN,
+              span,
+              "The vocabulary already has the word " + English.quoted(name) + ".",
+              "Choose another name, such as " + English.quoted("least " + name) + "."));
+      return;
+    }
+    Value.Literal literal =
+        new Value.Literal(let.quantity(), Typing.typeOf(let.quantity()), let.quantitySpan());
+    constants.put(
+        name,
+        new Constant(name, literal, fields.text("because"), fields.text("source"), let.span()));
+  }
+
+  private static Diagnostic repeated(String kind, String name, Span span, Span first) {
+    return Problems.related(
+        DiagnosticCode.REPEATED_NAME,
+        span,
+        "There already is a " + kind + " called " + English.quoted(name) + ".",
+        "Give one of them another name.",
+        List.of(new Diagnostic.Related(first, "the first one is here")));
+  }
+
+  private void rule(Statement.Rule rule, OperandReader operands, Map<String, Span> ids) {
+    Span first = ids.putIfAbsent(rule.id().text(), rule.id().span());
+    if (first != null) {
+      diagnostics.add(repeated("rule", rule.id().text(), rule.id().span(), first));
+    }
+    Fields fields = new Fields(rule.fields(), diagnostics);
+    Optional<Severity> severity = severity(fields, rule);
+    Optional<String> stage = stage(fields, rule);
+    Optional<String> because = required(fields, rule, "because", "because \"room for foam\"");
+    Optional<String> origin =
+        required(fields, rule, "source", "source \"common practice, no source\"");
+    Result<SentenceChecker.Checked> checked = new SentenceChecker(operands).check(rule.sentence());
+    diagnostics.addAll(checked.problems());
+    if (!checked.isOk()
+        || severity.isEmpty()
+        || stage.isEmpty()
+        || because.isEmpty()
+        || origin.isEmpty()) {
+      return;
+    }
+    SentenceChecker.Checked sentence = checked.get();
+    rules.add(
+        new Rule(
+            rule.id().text(),
+            rule.title().text(),
+            sentence.subject(),
+            sentence.where(),
+            sentence.onlyIf(),
+            sentence.requirement(),
+            severity.get(),
+            stage.get(),
+            because.get(),
+            origin.get(),
+            rule.sentenceText(),
+            rule.sentence().span(),
+            rule.span()));
+  }
+
+  private Optional<String> required(
+      Fields fields, Statement.Rule rule, String key, String example) {
+    Optional<String> text = fields.text(key);
+    if (text.isEmpty()) {
+      diagnostics.add(
+          Problems.error(
+              DiagnosticCode.MISSING_PART,
+              rule.id().span(),
+              "The rule " + rule.id().text() + " has no " + English.quoted(key) + ".",
+              "Add after its sentence, for example: " + example));
+    }
+    return text;
+  }
+
+  private Optional<Severity> severity(Fields fields, Statement.Rule rule) {
+    Optional<Word> word = fields.word("severity");
+    if (word.isEmpty()) {
+      required(fields, rule, "severity", "severity hold");
+      return Optional.empty();
+    }
+    List<String> words = new ArrayList<>();
+    for (Severity severity : Severity.values()) {
+      if (severity.word().equals(word.get().text())) {
+        return Optional.of(severity);
+      }
+      words.add(severity.word());
+    }
+    diagnostics.add(notOneOf(DiagnosticCode.UNKNOWN_SEVERITY, "severity", word.get(), words));
+    return Optional.empty();
+  }
+
+  private Optional<String> stage(Fields fields, Statement.Rule rule) {
+    List<String> stages = dictionary.vocabulary().stages();
+    Optional<Word> word = fields.word("stage");
+    if (word.isEmpty()) {
+      String example = stages.isEmpty() ? "stage pre-foam" : "stage " + stages.get(0);
+      required(fields, rule, "stage", example);
+      return Optional.empty();
+    }
+    if (stages.contains(word.get().text())) {
+      return Optional.of(word.get().text());
+    }
+    diagnostics.add(notOneOf(DiagnosticCode.UNKNOWN_STAGE, "stage", word.get(), stages));
+    return Optional.empty();
+  }
+
+  private static Diagnostic notOneOf(
+      DiagnosticCode code, String kind, Word word, List<String> words) {
+    List<String> near = Nearest.to(word.text(), words);
+    String headline =
+        "There is no " + kind + " " + English.quoted(English.shortened(word.text())) + ".";
+    String all = "It can be " + English.either(words, 10) + ".";
+    if (near.isEmpty()) {
+      return Problems.error(code, word.span(), headline, all);
+    }
+    return Problems.fixable(
+        code,
+        word.span(),
+        headline,
+        "Did you mean " + English.quoted(near.get(0)) + "? " + all,
+        word.span(),
+        near.get(0));
+  }
+}

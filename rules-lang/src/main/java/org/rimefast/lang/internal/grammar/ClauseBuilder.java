@@ -1,0 +1,282 @@
+package org.rimefast.lang.internal.grammar;
+
+import static org.rimefast.lang.internal.grammar.LexicalProblems.span;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.tree.TerminalNode;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.lang.internal.syntax.Clause;
+import org.rimefast.lang.internal.syntax.Operand;
+import org.rimefast.lang.internal.syntax.Phrase;
+import org.rimefast.lang.internal.syntax.Word;
+import org.rimefast.lang.rule.Comparison;
+import org.rimefast.lang.source.Diagnostic;
+import org.rimefast.lang.source.DiagnosticCode;
+import org.rimefast.lang.source.SourceText;
+import org.rimefast.lang.source.Span;
+import org.rimefast.units.Quantity;
+
+/** Builds conditions, predicates and phrases. */
+final class ClauseBuilder {
+  private final SourceText source;
+  private final List<Diagnostic> diagnostics = new ArrayList<>();
+
+  ClauseBuilder(SourceText source) {
+    this.source = source;
+  }
+
+  List<Diagnostic> diagnostics() {
+    return diagnostics;
+  }
+
+  static Span spanOf(ParserRuleContext tree) {
+    return span(tree.getStart()).to(span(tree.getStop()));
+  }
+
+  Clause predicate(RimeParser.PredicateContext tree) {
+    List<Clause> parts = new ArrayList<>();
+    for (RimeParser.PredicateTermContext term : tree.predicateTerm()) {
+      List<Clause.With> with = withs(term.with());
+      Clause part = atom(term.predicateAtom(), with, spanAfterNot(term.NOT(), term));
+      parts.add(negated(part, term.NOT()));
+    }
+    return joined(parts, tree.conjunction(), spanOf(tree));
+  }
+
+  private Clause atom(RimeParser.PredicateAtomContext tree, List<Clause.With> with, Span span) {
+    if (tree instanceof RimeParser.PredicateGroupContext group) {
+      return new Clause.Grouped(predicate(group.predicate()), with, span);
+    }
+    return new Clause.Leaf(Optional.empty(), predicateTail(tree), with, span);
+  }
+
+  private Clause.Tail predicateTail(RimeParser.PredicateAtomContext tree) {
+    if (tree instanceof RimeParser.HavePredicateContext have) {
+      return new Clause.Tail.Have(
+          word(have.HAVE().getSymbol()), false, operand(have.operand()), sign(have.signTail()));
+    }
+    if (tree instanceof RimeParser.BePredicateContext be) {
+      return new Clause.Tail.Be(
+          word(be.BE().getSymbol()),
+          be.NOT() != null,
+          Optional.of(operand(be.operand())),
+          Optional.empty());
+    }
+    if (tree instanceof RimeParser.BeSignPredicateContext be) {
+      return new Clause.Tail.Be(
+          word(be.BE().getSymbol()), be.NOT() != null, Optional.empty(), sign(be.signTail()));
+    }
+    RimeParser.VerbPredicateContext verb = (RimeParser.VerbPredicateContext) tree;
+    if (verb.signTail() != null) {
+      String written = source.textOf(spanOf(verb));
+      diagnostics.add(
+          LexicalProblems.error(
+              DiagnosticCode.UNREADABLE,
+              spanOf(verb),
+              "After \"must\" a comparison needs \"have\", or \"with\" behind a verb.",
+              "Write: have " + shortened(written)));
+    }
+    return new Clause.Tail.Verb(operand(verb.operand()));
+  }
+
+  private static String shortened(String text) {
+    String folded = text.replaceAll("\\s+", " ");
+    return folded.length() <= 60 ? folded : folded.substring(0, 57) + "...";
+  }
+
+  Clause condition(RimeParser.ConditionContext tree) {
+    List<Clause> parts = new ArrayList<>();
+    for (RimeParser.ConditionTermContext term : tree.conditionTerm()) {
+      Span span = spanAfterNot(term.NOT(), term);
+      List<Clause.With> with = withs(term.with());
+      Operand operand = operand(term.operand());
+      Clause leaf =
+          term.clauseTail() == null
+              ? new Clause.Leaf(Optional.empty(), new Clause.Tail.Verb(operand), with, span)
+              : new Clause.Leaf(Optional.of(operand), tail(term.clauseTail()), with, span);
+      parts.add(negated(leaf, term.NOT()));
+    }
+    return joined(parts, tree.conjunction(), spanOf(tree));
+  }
+
+  private Clause.Tail tail(RimeParser.ClauseTailContext tree) {
+    if (tree instanceof RimeParser.IsTailContext is) {
+      return new Clause.Tail.Be(
+          word(is.key), is.NOT() != null, Optional.of(operand(is.operand())), Optional.empty());
+    }
+    if (tree instanceof RimeParser.IsSignTailContext is) {
+      return new Clause.Tail.Be(
+          word(is.key), is.NOT() != null, Optional.empty(), sign(is.signTail()));
+    }
+    if (tree instanceof RimeParser.HasTailContext has) {
+      return new Clause.Tail.Have(
+          word(has.key), false, operand(has.operand()), sign(has.signTail()));
+    }
+    if (tree instanceof RimeParser.DoesNotHaveTailContext has) {
+      return new Clause.Tail.Have(
+          word(has.key), true, operand(has.operand()), sign(has.signTail()));
+    }
+    if (tree instanceof RimeParser.DoesNotTailContext does) {
+      return new Clause.Tail.DoNot(word(does.key), operand(does.operand()));
+    }
+    RimeParser.CompareTailContext compare = (RimeParser.CompareTailContext) tree;
+    return new Clause.Tail.Compare(sign(compare.signTail()).orElseThrow());
+  }
+
+  /** The place of a term without the {@code not} before it. */
+  private static Span spanAfterNot(List<TerminalNode> nots, ParserRuleContext term) {
+    Span whole = spanOf(term);
+    if (nots.isEmpty()) {
+      return whole;
+    }
+    Token first = ((ParserRuleContext) term.getChild(nots.size())).getStart();
+    return span(first).to(new Span(whole.end(), whole.end()));
+  }
+
+  private Clause negated(Clause part, List<TerminalNode> nots) {
+    if (nots.isEmpty()) {
+      return part;
+    }
+    Span first = span(nots.get(0).getSymbol());
+    if (nots.size() > 1) {
+      Span second = span(nots.get(1).getSymbol());
+      diagnostics.add(
+          LexicalProblems.error(
+              DiagnosticCode.UNCLEAR_NOT,
+              first.to(second),
+              "Two \"not\" stand in a row.",
+              "Write one \"not\", or none."));
+    }
+    return new Clause.Negated(part, first.to(part.span()));
+  }
+
+  private static Clause joined(
+      List<Clause> parts, List<RimeParser.ConjunctionContext> between, Span span) {
+    if (parts.size() == 1) {
+      return parts.get(0);
+    }
+    List<Clause.Conjunction> conjunctions = new ArrayList<>();
+    for (RimeParser.ConjunctionContext conjunction : between) {
+      conjunctions.add(
+          new Clause.Conjunction(
+              conjunction instanceof RimeParser.AndConjunctionContext, spanOf(conjunction)));
+    }
+    return new Clause.Joined(parts, conjunctions, span);
+  }
+
+  private List<Clause.With> withs(List<RimeParser.WithContext> trees) {
+    List<Clause.With> withs = new ArrayList<>();
+    for (RimeParser.WithContext tree : trees) {
+      withs.add(new Clause.With(operand(tree.operand()), sign(tree.signTail()), spanOf(tree)));
+    }
+    return withs;
+  }
+
+  private Optional<Clause.Sign> sign(RimeParser.@Nullable SignTailContext tree) {
+    if (tree == null) {
+      return Optional.empty();
+    }
+    Comparison comparison =
+        switch (tree.sign.getType()) {
+          case RimeLexer.AT_LEAST_SIGN -> Comparison.AT_LEAST;
+          case RimeLexer.MORE_SIGN -> Comparison.MORE_THAN;
+          case RimeLexer.AT_MOST_SIGN -> Comparison.AT_MOST;
+          case RimeLexer.LESS_SIGN -> Comparison.LESS_THAN;
+          case RimeLexer.EQUAL_SIGN -> Comparison.EQUAL;
+          default -> Comparison.NOT_EQUAL;
+        };
+    return Optional.of(new Clause.Sign(comparison, operand(tree.operand()), span(tree.sign)));
+  }
+
+  Operand operand(RimeParser.OperandContext tree) {
+    List<Operand> products = new ArrayList<>();
+    tree.product().forEach(product -> products.add(product(product)));
+    List<Operand.Operator> operators = new ArrayList<>();
+    for (int i = 1; i < tree.getChildCount(); i += 2) {
+      Token sign = ((TerminalNode) tree.getChild(i)).getSymbol();
+      operators.add(
+          sign.getType() == RimeLexer.PLUS ? Operand.Operator.PLUS : Operand.Operator.MINUS);
+    }
+    return products.size() == 1
+        ? products.get(0)
+        : new Operand.Chain(products, operators, spanOf(tree));
+  }
+
+  private Operand product(RimeParser.ProductContext tree) {
+    List<Operand> factors = new ArrayList<>();
+    tree.factor().forEach(factor -> factors.add(factor(factor)));
+    List<Operand.Operator> operators = new ArrayList<>();
+    for (RimeParser.TimesOrDividedContext operator : tree.timesOrDivided()) {
+      operators.add(
+          operator instanceof RimeParser.TimesContext
+              ? Operand.Operator.TIMES
+              : Operand.Operator.DIVIDED_BY);
+    }
+    return factors.size() == 1
+        ? factors.get(0)
+        : new Operand.Chain(factors, operators, spanOf(tree));
+  }
+
+  private Operand factor(RimeParser.FactorContext tree) {
+    Phrase phrase = phrase(tree.phrase());
+    if (tree.MINUS() == null) {
+      return phrase;
+    }
+    Span span = span(tree.MINUS().getSymbol()).to(phrase.span());
+    if (!(phrase.items().get(0) instanceof Phrase.QuantityItem number)) {
+      return new Operand.Minus(phrase, span);
+    }
+    Quantity negative = TreeBuilder.quantity("-" + source.textOf(number.span()));
+    Span place = span(tree.MINUS().getSymbol()).to(number.span());
+    List<Phrase.Item> items = new ArrayList<>(phrase.items());
+    items.set(0, new Phrase.QuantityItem(negative, place));
+    return new Phrase(items, span);
+  }
+
+  Phrase phrase(RimeParser.PhraseContext tree) {
+    List<Phrase.Item> items = new ArrayList<>();
+    tree.item().forEach(item -> items.add(item(item)));
+    return new Phrase(items, spanOf(tree));
+  }
+
+  private Phrase.Item item(RimeParser.ItemContext tree) {
+    Span span = spanOf(tree);
+    if (tree instanceof RimeParser.WordItemContext) {
+      return new Phrase.WordItem(tree.getStart().getText(), span);
+    }
+    if (tree instanceof RimeParser.QuantityItemContext
+        || tree instanceof RimeParser.NumberItemContext) {
+      return new Phrase.QuantityItem(TreeBuilder.quantity(source.textOf(span)), span);
+    }
+    if (tree instanceof RimeParser.TextItemContext) {
+      return new Phrase.TextItem(TreeBuilder.unquoted(tree.getStart()), span);
+    }
+    if (tree instanceof RimeParser.WhereItemContext where) {
+      return new Phrase.WhereItem(condition(where.condition()), span);
+    }
+    if (tree instanceof RimeParser.GroupItemContext group) {
+      return new Phrase.GroupItem(condition(group.condition()), span);
+    }
+    return new Phrase.BoundItem(bound(((RimeParser.BoundItemContext) tree).bound()), span);
+  }
+
+  private static Phrase.Bound bound(RimeParser.BoundContext tree) {
+    return switch (tree.getStart().getType()) {
+      case RimeLexer.AT ->
+          tree instanceof RimeParser.AtLeastBoundContext
+              ? Phrase.Bound.AT_LEAST
+              : Phrase.Bound.AT_MOST;
+      case RimeLexer.MORE_WORD -> Phrase.Bound.MORE_THAN;
+      case RimeLexer.LESS_WORD -> Phrase.Bound.LESS_THAN;
+      default -> Phrase.Bound.EXACTLY;
+    };
+  }
+
+  private static Word word(Token token) {
+    return new Word(token.getText(), span(token));
+  }
+}

@@ -1,0 +1,188 @@
+package org.rimefast.lang.internal.grammar;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.Token;
+import org.rimefast.lang.source.Diagnostic;
+import org.rimefast.lang.source.DiagnosticCode;
+import org.rimefast.lang.source.SourceText;
+import org.rimefast.lang.source.Span;
+import org.rimefast.units.QuantityParser;
+import org.rimefast.units.QuantityParser.Parsed;
+import org.rimefast.units.Unit;
+import org.rimefast.units.Units;
+
+/** Cuts text into the tokens of statements, with numbers and their units joined. */
+final class Tokens {
+  /** The tokens of one statement, and the first thing wrong with them. */
+  record Run(List<Token> tokens, List<Diagnostic> problems) {}
+
+  private final SourceText source;
+  private final String text;
+
+  Tokens(SourceText source) {
+    this.source = source;
+    this.text = source.text();
+  }
+
+  /** One run for each statement; a first run that begins with another word is stray text. */
+  List<Run> statements() {
+    RimeLexer lexer = new RimeLexer(new TextStream(text, source.name()));
+    lexer.removeErrorListeners();
+    List<Run> runs = new ArrayList<>();
+    List<Token> current = new ArrayList<>();
+    for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
+      if (beginsStatement(token) && !current.isEmpty()) {
+        runs.add(join(current));
+        current = new ArrayList<>();
+      }
+      current.add(token);
+    }
+    if (!current.isEmpty()) {
+      runs.add(join(current));
+    }
+    return runs;
+  }
+
+  static boolean isStatementWord(Token token) {
+    int type = token.getType();
+    return type == RimeLexer.STANDARD || type == RimeLexer.LET || type == RimeLexer.RULE;
+  }
+
+  private boolean beginsStatement(Token token) {
+    if (!isStatementWord(token)) {
+      return false;
+    }
+    int at = token.getStartIndex() - 1;
+    while (at >= 0 && (text.charAt(at) == ' ' || text.charAt(at) == '\t')) {
+      at--;
+    }
+    return at < 0 || text.charAt(at) == '\n' || text.charAt(at) == '\r';
+  }
+
+  private Run join(List<Token> tokens) {
+    List<Token> joined = new ArrayList<>(tokens.size());
+    List<Diagnostic> problems = new ArrayList<>();
+    int i = 0;
+    while (i < tokens.size()) {
+      Token token = tokens.get(i);
+      if (token.getType() != RimeLexer.NUMBER || followsName(joined)) {
+        joined.add(token);
+        i++;
+        continue;
+      }
+      int end = quantityEnd(token);
+      boolean hasUnit = end > token.getStopIndex() + 1;
+      String written = text.substring(token.getStartIndex(), end);
+      Parsed parsed = QuantityParser.parse(written);
+      if (parsed instanceof Parsed.Problem problem) {
+        problems.add(bad(DiagnosticCode.BAD_NUMBER, token.getStartIndex(), end, problem));
+      }
+      joined.add(hasUnit ? quantity(token, end) : token);
+      i++;
+      while (i < tokens.size() && tokens.get(i).getStartIndex() < end) {
+        i++;
+      }
+    }
+    return new Run(joined, problems);
+  }
+
+  static Diagnostic bad(DiagnosticCode code, int start, int end, Parsed.Problem problem) {
+    return new Diagnostic(
+        code,
+        Diagnostic.Level.ERROR,
+        new Span(start, end),
+        problem.message(),
+        problem.help(),
+        List.of(),
+        List.of());
+  }
+
+  /** An edition such as {@code 2026-11} is a name, not a number. */
+  private static boolean followsName(List<Token> before) {
+    return !before.isEmpty() && before.get(before.size() - 1).getType() == RimeLexer.EDITION;
+  }
+
+  private static Token quantity(Token number, int end) {
+    CommonToken quantity = new CommonToken(number);
+    quantity.setType(RimeParser.QUANTITY);
+    quantity.setStopIndex(end - 1);
+    return quantity;
+  }
+
+  /** The offset after the number and its unit; after the number alone if no unit follows. */
+  private int quantityEnd(Token number) {
+    int numberEnd = number.getStopIndex() + 1;
+    int unitEnd = unitEnd(numberEnd);
+    if (unitEnd > 0 && text.startsWith("ft", unitEnd - 2)) {
+      int inches = skipSpace(unitEnd);
+      int inchesEnd = digitsEnd(inches);
+      if (inchesEnd > inches) {
+        int end = unitEnd(inchesEnd);
+        return end > 0 && text.startsWith("in", end - 2) ? end : unitEnd;
+      }
+    }
+    return Math.max(numberEnd, unitEnd);
+  }
+
+  private int digitsEnd(int start) {
+    int at = start;
+    while (at < text.length() && "0123456789-/.".indexOf(text.charAt(at)) >= 0) {
+      at++;
+    }
+    return at;
+  }
+
+  /** The offset after the longest unit that starts at {@code start} or after space; 0 if none. */
+  private int unitEnd(int start) {
+    int longest = 0;
+    int at = skipSpace(start);
+    for (Unit unit : Units.all()) {
+      longest = Math.max(longest, matchEnd(unit.symbol(), at));
+    }
+    return Math.max(longest, Math.max(matchEnd("day", at), matchEnd("days", at)));
+  }
+
+  private int matchEnd(String symbol, int start) {
+    if (symbol.isEmpty()) {
+      return 0;
+    }
+    int at = start;
+    for (int i = 0; i < symbol.length(); i++) {
+      char c = symbol.charAt(i);
+      if (c == ' ') {
+        int after = skipSpace(at);
+        if (after == at) {
+          return 0;
+        }
+        at = after;
+      } else if (at < text.length() && text.charAt(at) == c) {
+        at++;
+      } else {
+        return 0;
+      }
+    }
+    return isBoundary(at) || symbol.endsWith("%") ? at : 0;
+  }
+
+  private boolean isBoundary(int at) {
+    if (at >= text.length()) {
+      return true;
+    }
+    char c = text.charAt(at);
+    boolean hyphenated =
+        (c == '-' || c == '\'')
+            && at + 1 < text.length()
+            && Character.isLetterOrDigit(text.charAt(at + 1));
+    return !Character.isLetterOrDigit(c) && !hyphenated && c != '/';
+  }
+
+  private int skipSpace(int start) {
+    int at = start;
+    while (at < text.length() && " \t\r\n".indexOf(text.charAt(at)) >= 0) {
+      at++;
+    }
+    return at;
+  }
+}

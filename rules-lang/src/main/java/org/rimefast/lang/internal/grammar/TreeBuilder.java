@@ -1,0 +1,175 @@
+package org.rimefast.lang.internal.grammar;
+
+import static org.rimefast.lang.internal.grammar.LexicalProblems.span;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.Token;
+import org.rimefast.lang.internal.syntax.Sentence;
+import org.rimefast.lang.internal.syntax.Statement;
+import org.rimefast.lang.internal.syntax.Word;
+import org.rimefast.lang.source.Diagnostic;
+import org.rimefast.lang.source.SourceText;
+import org.rimefast.lang.source.Span;
+import org.rimefast.units.Quantity;
+import org.rimefast.units.QuantityParser;
+import org.rimefast.units.QuantityParser.Parsed;
+
+/** Builds statements from parse trees that have no faults. */
+final class TreeBuilder {
+  private final SourceText source;
+  private final List<Token> tokens;
+  private final ClauseBuilder clauses;
+
+  TreeBuilder(SourceText source, List<Token> tokens) {
+    this.source = source;
+    this.tokens = tokens;
+    this.clauses = new ClauseBuilder(source);
+  }
+
+  /** What is wrong with the statement although it can be read. */
+  List<Diagnostic> diagnostics() {
+    return clauses.diagnostics();
+  }
+
+  Statement statement(ParserRuleContext tree) {
+    if (tree instanceof RimeParser.StandardStatementContext header) {
+      return header(header);
+    }
+    if (tree instanceof RimeParser.LetStatementContext let) {
+      return let(let);
+    }
+    return rule((RimeParser.RuleStatementContext) tree);
+  }
+
+  private Span whole() {
+    return span(tokens.get(0)).to(span(tokens.get(tokens.size() - 1)));
+  }
+
+  private Statement header(RimeParser.StandardStatementContext tree) {
+    List<Statement.Field> fields = new ArrayList<>();
+    for (RimeParser.HeaderFieldContext field : tree.headerField()) {
+      fields.add(new Statement.Field(word(field.key), text(field.text())));
+    }
+    RimeParser.EditionContext edition = tree.edition();
+    Token token = edition.getStart();
+    Word written =
+        edition instanceof RimeParser.TextEditionContext
+            ? new Word(unquoted(token), span(token))
+            : word(token);
+    return new Statement.Header(word(tree.name), written, fields, whole());
+  }
+
+  private Statement let(RimeParser.LetStatementContext tree) {
+    List<Word> name = new ArrayList<>();
+    for (RimeParser.WordContext part : tree.word()) {
+      name.add(word(part.getStart()));
+    }
+    Span span = span(tree.literal);
+    String written = source.textOf(span);
+    if (tree.MINUS() != null) {
+      span = span(tree.MINUS().getSymbol()).to(span);
+      written = "-" + written;
+    }
+    return new Statement.Let(name, quantity(written), span, fields(tree.field()), whole());
+  }
+
+  private Statement rule(RimeParser.RuleStatementContext tree) {
+    return new Statement.Rule(
+        word(tree.id),
+        text(tree.text()),
+        sentence(tree.sentence()),
+        folded(tree.sentence()),
+        fields(tree.field()),
+        whole());
+  }
+
+  private List<Statement.Field> fields(List<RimeParser.FieldContext> trees) {
+    List<Statement.Field> fields = new ArrayList<>();
+    for (RimeParser.FieldContext tree : trees) {
+      if (tree instanceof RimeParser.TextFieldContext field) {
+        fields.add(new Statement.Field(word(field.key), text(field.text())));
+      } else {
+        RimeParser.WordFieldContext field = (RimeParser.WordFieldContext) tree;
+        fields.add(new Statement.Field(word(field.key), word(field.WORD().getSymbol())));
+      }
+    }
+    return fields;
+  }
+
+  private Sentence sentence(RimeParser.SentenceContext tree) {
+    if (tree instanceof RimeParser.ForEachSentenceContext sentence) {
+      return new Sentence(
+          true,
+          clauses.phrase(sentence.phrase()),
+          Optional.ofNullable(sentence.whereClause()).map(w -> clauses.condition(w.condition())),
+          Optional.of(clauses.operand(sentence.operand())),
+          word(sentence.MUST().getSymbol()),
+          sentence.NOT() != null,
+          clauses.predicate(sentence.predicate()),
+          Optional.ofNullable(sentence.guard()).map(this::guard),
+          ClauseBuilder.spanOf(tree));
+    }
+    RimeParser.PlainSentenceContext sentence = (RimeParser.PlainSentenceContext) tree;
+    return new Sentence(
+        false,
+        clauses.phrase(sentence.phrase()),
+        Optional.ofNullable(sentence.whereClause()).map(w -> clauses.condition(w.condition())),
+        Optional.empty(),
+        word(sentence.MUST().getSymbol()),
+        sentence.NOT() != null,
+        clauses.predicate(sentence.predicate()),
+        Optional.ofNullable(sentence.guard()).map(this::guard),
+        ClauseBuilder.spanOf(tree));
+  }
+
+  private Sentence.Guard guard(RimeParser.GuardContext tree) {
+    return new Sentence.Guard(word(tree.key), clauses.condition(tree.condition()));
+  }
+
+  /** The sentence on one line, without comments. */
+  private String folded(ParserRuleContext sentence) {
+    int start = sentence.getStart().getStartIndex();
+    int stop = sentence.getStop().getStopIndex();
+    StringBuilder folded = new StringBuilder();
+    int end = start;
+    for (Token token : tokens) {
+      if (token.getStartIndex() >= start && token.getStopIndex() <= stop) {
+        folded.append(token.getStartIndex() > end ? " " : "");
+        String written = source.textOf(span(token));
+        // Of all tokens only these can hold line ends that mean no more than a space.
+        boolean isQuantity = token.getType() == RimeParser.QUANTITY;
+        folded.append(isQuantity ? written.replaceAll("\\s+", " ") : written);
+        end = token.getStopIndex() + 1;
+      }
+    }
+    return folded.toString();
+  }
+
+  private static Word word(Token token) {
+    return new Word(token.getText(), span(token));
+  }
+
+  /** Texts that follow each other make one, with a space between. */
+  private static Word text(RimeParser.TextContext tree) {
+    List<String> parts = new ArrayList<>();
+    tree.TEXT().forEach(part -> parts.add(unquoted(part.getSymbol())));
+    return new Word(String.join(" ", parts), ClauseBuilder.spanOf(tree));
+  }
+
+  static String unquoted(Token token) {
+    String text = token.getText();
+    return text.substring(1, text.length() - 1);
+  }
+
+  /** A quantity that the tokens have found to be one. */
+  static Quantity quantity(String written) {
+    Parsed parsed = QuantityParser.parse(written);
+    if (parsed instanceof Parsed.Ok ok) {
+      return ok.quantity();
+    }
+    throw new IllegalStateException("not a quantity: " + written);
+  }
+}

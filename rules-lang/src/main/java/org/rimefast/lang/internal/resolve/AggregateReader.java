@@ -1,0 +1,210 @@
+package org.rimefast.lang.internal.resolve;
+
+import static org.rimefast.lang.internal.resolve.PhraseReader.quoted;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.lang.internal.message.English;
+import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Reference;
+import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.rule.Value.Aggregate.Function;
+import org.rimefast.lang.rule.Variable;
+import org.rimefast.lang.source.DiagnosticCode;
+import org.rimefast.lang.source.Span;
+import org.rimefast.lang.vocabulary.Noun;
+import org.rimefast.lang.vocabulary.Property;
+import org.rimefast.lang.vocabulary.ValueType;
+import org.rimefast.units.Dimension;
+import org.rimefast.units.Units;
+
+/** Reads {@code number of boxes}, {@code smallest clearance of boxes (where ...)} and the like. */
+final class AggregateReader {
+  private final PhraseReader phrase;
+
+  AggregateReader(PhraseReader phrase) {
+    this.phrase = phrase;
+  }
+
+  private static @Nullable Function function(String word) {
+    return switch (word) {
+      case "number" -> Function.COUNT;
+      case "total" -> Function.TOTAL;
+      case "smallest" -> Function.SMALLEST;
+      case "largest" -> Function.LARGEST;
+      case "average" -> Function.AVERAGE;
+      default -> null;
+    };
+  }
+
+  void read(int place, Scope scope, List<Reading<Value>> readings) {
+    int first = phrase.word(place).equals("the") ? place + 1 : place;
+    Function function = function(phrase.word(first));
+    if (function == null) {
+      return;
+    }
+    int next = first + 1;
+    if (function == Function.COUNT) {
+      phrase.misses().at(next, () -> List.of("of"));
+      if (phrase.word(next).equals("of")) {
+        over(place, next + 1, function, null, List.of(), scope, readings);
+      }
+      return;
+    }
+    phrase.misses().at(next, this::numberWords);
+    List<Dictionary.Entry<Property>> entries =
+        new ArrayList<>(phrase.dictionary().properties().startingWith(phrase.word(next)));
+    for (Dictionary.Entry<Property> entry : entries) {
+      for (Reading<List<Argument>> filled :
+          PatternReader.read(phrase, entry.parts(), entry.word().slots(), next, scope)) {
+        phrase.misses().at(filled.end(), () -> List.of("of"));
+        if (!filled.isOk() || !filled.openings().isEmpty()) {
+          readings.add(filled.map(arguments -> noOpenings(place, filled.end())));
+        } else if (phrase.word(filled.end()).equals("of")) {
+          over(place, filled.end() + 1, function, entry.word(), filled.get(), scope, readings);
+        }
+      }
+    }
+  }
+
+  private List<String> numberWords() {
+    return phrase.dictionary().vocabulary().properties().stream()
+        .filter(property -> property.type() instanceof ValueType.Number)
+        .map(property -> RelationWords.beforeSlot(property.pattern()))
+        .distinct()
+        .toList();
+  }
+
+  private Result<Value> noOpenings(int place, int end) {
+    return Result.bad(
+        Problems.error(
+            DiagnosticCode.MISPLACED_DETERMINER,
+            phrase.span(place, end),
+            "Inside a total or the like, only one certain element can be named.",
+            "Write \"it\" or \"the ...\" here."));
+  }
+
+  private void over(
+      int place,
+      int nounAt,
+      Function function,
+      @Nullable Property property,
+      List<Argument> arguments,
+      Scope scope,
+      List<Reading<Value>> readings) {
+    List<PhraseReader.Found<Noun>> plurals = phrase.find(phrase.dictionary().plurals(), nounAt);
+    phrase
+        .misses()
+        .at(
+            nounAt,
+            () ->
+                phrase.dictionary().vocabulary().nouns().stream()
+                    .filter(noun -> property == null || noun.isA(property.owner()))
+                    .map(Noun::plural)
+                    .toList());
+    for (PhraseReader.Found<Noun> found : plurals) {
+      readings.add(aggregate(place, found, function, property, arguments, scope));
+    }
+    for (PhraseReader.Found<Noun> found : phrase.find(phrase.dictionary().singulars(), nounAt)) {
+      if (!found.word().singular().equals(found.word().plural())) {
+        Span span = phrase.span(nounAt, found.end());
+        readings.add(
+            Reading.bad(
+                found.end(),
+                Problems.fixable(
+                    DiagnosticCode.WRONG_FORM,
+                    span,
+                    quoted(found.word()) + " is the wrong form here.",
+                    "Write " + quoted(found.word().plural()) + ".",
+                    span,
+                    found.word().plural()),
+                scope));
+      }
+    }
+  }
+
+  private Reading<Value> aggregate(
+      int place,
+      PhraseReader.Found<Noun> found,
+      Function function,
+      @Nullable Property property,
+      List<Argument> arguments,
+      Scope scope) {
+    Noun noun = found.word();
+    Variable variable = scope.next(noun);
+    Span named = phrase.span(place, found.end());
+    Optional<Result<Condition>> where = phrase.where(found.end(), scope.inside(variable, named));
+    int end = where.isPresent() ? found.end() + 1 : found.end();
+    phrase.misses().endedAt(end);
+    if (where.isPresent() && !where.get().isOk()) {
+      return new Reading<>(end, Result.bad(where.get().problems()), List.of(), scope);
+    }
+    Optional<Condition> condition = where.map(Result::get);
+    Span span = phrase.span(place, end);
+    if (property == null) {
+      ValueType.Number count = new ValueType.Number(Dimension.NUMBER, Units.ONE);
+      return Reading.ok(
+          end,
+          new Value.Aggregate(function, variable, condition, Optional.empty(), count, span),
+          scope);
+    }
+    return new Reading<>(
+        end,
+        ofProperty(function, property, arguments, variable, condition, span),
+        List.of(),
+        scope);
+  }
+
+  private static Result<Value> ofProperty(
+      Function function,
+      Property property,
+      List<Argument> arguments,
+      Variable variable,
+      Optional<Condition> where,
+      Span span) {
+    Noun noun = variable.noun();
+    if (!noun.isA(property.owner())) {
+      return Result.bad(
+          Problems.error(
+              DiagnosticCode.WRONG_OWNER,
+              span,
+              English.sentence(English.withArticle(noun.singular()))
+                  + " has no "
+                  + RelationWords.beforeSlot(property.pattern())
+                  + ".",
+              English.sentence(English.withArticle(property.owner().singular())) + " has one."));
+    }
+    if (!(property.type() instanceof ValueType.Number number)) {
+      return Result.bad(
+          Problems.error(
+              DiagnosticCode.WRONG_TYPE,
+              span,
+              "The " + property + " is no number, so it has no " + name(function) + ".",
+              "Count instead: number of " + noun.plural() + " (where ...)."));
+    }
+    if (function == Function.TOTAL && number.dimension().isPoint()) {
+      return Result.bad(
+          Problems.error(
+              DiagnosticCode.BAD_ARITHMETIC,
+              span,
+              "Temperatures have no total.",
+              "Write \"average\", \"smallest\" or \"largest\"."));
+    }
+    Reference owner = new Reference.Bound(variable);
+    Value of = new Value.Of(property, owner, arguments, span);
+    return Result.ok(new Value.Aggregate(function, variable, where, Optional.of(of), number, span));
+  }
+
+  private static String name(Function function) {
+    return switch (function) {
+      case TOTAL -> "total";
+      case SMALLEST -> "smallest";
+      case LARGEST -> "largest";
+      case AVERAGE -> "average";
+      case COUNT -> "number";
+    };
+  }
+}

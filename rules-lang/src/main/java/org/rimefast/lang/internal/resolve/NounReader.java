@@ -1,0 +1,352 @@
+package org.rimefast.lang.internal.resolve;
+
+import static org.rimefast.lang.internal.resolve.PhraseReader.quoted;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.lang.internal.message.English;
+import org.rimefast.lang.internal.syntax.Phrase;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Condition.Quantified.Quantifier;
+import org.rimefast.lang.rule.Reference;
+import org.rimefast.lang.rule.Variable;
+import org.rimefast.lang.source.Diagnostic;
+import org.rimefast.lang.source.DiagnosticCode;
+import org.rimefast.lang.source.Span;
+import org.rimefast.lang.vocabulary.Link;
+import org.rimefast.lang.vocabulary.Noun;
+
+/** Reads what names an element. */
+final class NounReader {
+  private final PhraseReader phrase;
+
+  NounReader(PhraseReader phrase) {
+    this.phrase = phrase;
+  }
+
+  /** The words that say how many; {@code next} is the item after them. */
+  private record Determiner(
+      Quantifier quantifier,
+      int number,
+      boolean others,
+      boolean eitherForm,
+      boolean plural,
+      int next) {}
+
+  List<Reading<Reference>> elements(int place, Scope scope) {
+    List<Reading<Reference>> readings = new ArrayList<>(phrase.references(place, scope));
+    Determiner determiner = determiner(place);
+    if (determiner != null) {
+      quantified(place, determiner, scope, readings);
+    } else {
+      undetermined(place, scope, readings);
+    }
+    return readings;
+  }
+
+  List<Reading<Noun>> bare(int place, Scope scope, boolean plural) {
+    phrase.misses().at(place, () -> nounWords(plural));
+    Dictionary dictionary = phrase.dictionary();
+    return phrase.find(plural ? dictionary.plurals() : dictionary.singulars(), place).stream()
+        .map(found -> Reading.ok(found.end(), found.word(), scope))
+        .toList();
+  }
+
+  private List<String> nounWords(boolean plural) {
+    return phrase.dictionary().vocabulary().nouns().stream()
+        .map(noun -> plural ? noun.plural() : noun.singular())
+        .toList();
+  }
+
+  private @Nullable Determiner determiner(int place) {
+    Phrase.Item item = phrase.item(place);
+    if (item instanceof Phrase.BoundItem bound
+        && phrase.item(place + 1) instanceof Phrase.QuantityItem quantity
+        && quantity.quantity().unit().symbol().isEmpty()
+        && quantity.quantity().number().isWhole()
+        && quantity.quantity().number().numerator().bitLength() < 31) {
+      return counted(bound.bound(), quantity.quantity().number().numerator().intValue(), place + 2);
+    }
+    return switch (phrase.word(place)) {
+      case "a", "an" -> new Determiner(Quantifier.SOME, 0, false, false, false, place + 1);
+      case "some" -> withOther(Quantifier.SOME, 0, false, false, place + 1);
+      case "each", "every" -> withOther(Quantifier.EACH, 0, false, false, place + 1);
+      case "no" -> withOther(Quantifier.NO, 0, true, false, place + 1);
+      case "another" -> new Determiner(Quantifier.SOME, 0, true, false, false, place + 1);
+      default -> null;
+    };
+  }
+
+  private @Nullable Determiner counted(Phrase.Bound bound, int number, int next) {
+    boolean plural = number != 1;
+    return switch (bound) {
+      case AT_LEAST -> withOther(Quantifier.AT_LEAST, number, false, plural, next);
+      case AT_MOST -> withOther(Quantifier.AT_MOST, number, false, plural, next);
+      case EXACTLY -> withOther(Quantifier.EXACTLY, number, false, plural, next);
+      case MORE_THAN -> withOther(Quantifier.AT_LEAST, number + 1, false, plural, next);
+      case LESS_THAN ->
+          number < 1 ? null : withOther(Quantifier.AT_MOST, number - 1, false, plural, next);
+    };
+  }
+
+  private Determiner withOther(
+      Quantifier quantifier, int number, boolean either, boolean plural, int next) {
+    boolean others = phrase.word(next).equals("other");
+    return new Determiner(quantifier, number, others, either, plural, others ? next + 1 : next);
+  }
+
+  private void quantified(
+      int place, Determiner determiner, Scope scope, List<Reading<Reference>> readings) {
+    phrase.misses().at(determiner.next(), () -> nounWords(determiner.plural()));
+    Dictionary dictionary = phrase.dictionary();
+    for (PhraseReader.Found<Noun> found : phrase.find(dictionary.singulars(), determiner.next())) {
+      readings.add(one(place, determiner, found, false, scope));
+    }
+    for (PhraseReader.Found<Noun> found : phrase.find(dictionary.plurals(), determiner.next())) {
+      if (!found.word().plural().equals(found.word().singular())) {
+        readings.add(one(place, determiner, found, true, scope));
+      }
+    }
+  }
+
+  private Reading<Reference> one(
+      int place,
+      Determiner determiner,
+      PhraseReader.Found<Noun> found,
+      boolean plural,
+      Scope scope) {
+    Noun noun = found.word();
+    Variable variable = scope.next(noun);
+    Span span = phrase.span(place, found.end());
+    Optional<Result<Condition>> where = phrase.where(found.end(), scope.inside(variable, span));
+    int end = where.isPresent() ? found.end() + 1 : found.end();
+    phrase.misses().endedAt(end);
+    Diagnostic problem = formProblem(determiner, found, plural, scope);
+    if (problem != null) {
+      return Reading.bad(end, problem, scope);
+    }
+    if (where.isPresent() && !where.get().isOk()) {
+      return new Reading<>(end, Result.bad(where.get().problems()), List.of(), scope);
+    }
+    Opening opening =
+        new Opening(
+            determiner.quantifier(),
+            determiner.number(),
+            variable,
+            determiner.others(),
+            where.map(Result::get),
+            plural,
+            phrase.span(place, end));
+    return new Reading<>(
+        end,
+        Result.ok(new Reference.Bound(variable)),
+        List.of(opening),
+        scope.with(variable, span));
+  }
+
+  private @Nullable Diagnostic formProblem(
+      Determiner determiner, PhraseReader.Found<Noun> found, boolean plural, Scope scope) {
+    Noun noun = found.word();
+    Span span = phrase.span(determiner.next(), found.end());
+    boolean same = noun.singular().equals(noun.plural());
+    if (!determiner.eitherForm() && !same && plural != determiner.plural()) {
+      String right = plural ? noun.singular() : noun.plural();
+      String wrong = plural ? noun.plural() : noun.singular();
+      return Problems.fixable(
+          DiagnosticCode.WRONG_FORM,
+          span,
+          quoted(wrong) + " is the wrong form here.",
+          "Write " + quoted(right) + ".",
+          span,
+          right);
+    }
+    if (determiner.others() && !noun.isA(scope.subject()) && !scope.subject().isA(noun)) {
+      return Problems.error(
+          DiagnosticCode.MISPLACED_DETERMINER,
+          span,
+          "The rule is about "
+              + English.withArticle(scope.subject().singular())
+              + ", which is no "
+              + noun
+              + ", so there is no other "
+              + noun
+              + ".",
+          "Write " + English.withArticle(noun.singular()) + ".");
+    }
+    return null;
+  }
+
+  /** A noun that stands alone is read with a problem, so that the message can be to the point. */
+  private void undetermined(int place, Scope scope, List<Reading<Reference>> readings) {
+    phrase
+        .misses()
+        .at(
+            place,
+            () -> {
+              List<String> words = new ArrayList<>(List.of("it"));
+              nounWords(false).forEach(noun -> words.add(English.withArticle(noun)));
+              return words;
+            });
+    Dictionary dictionary = phrase.dictionary();
+    List<PhraseReader.Found<Noun>> found =
+        new ArrayList<>(phrase.find(dictionary.singulars(), place));
+    found.addAll(phrase.find(dictionary.plurals(), place));
+    for (PhraseReader.Found<Noun> bare : found) {
+      Noun noun = bare.word();
+      Span span = phrase.span(place, bare.end());
+      boolean spoken = !scope.named(noun).isEmpty();
+      String right = spoken ? "the " + noun : English.withArticle(noun.singular());
+      int end = phrase.item(bare.end()) instanceof Phrase.WhereItem ? bare.end() + 1 : bare.end();
+      readings.add(
+          Reading.bad(
+              end,
+              Problems.fixable(
+                  DiagnosticCode.MISSING_DETERMINER,
+                  span,
+                  "It is not said which " + noun + " is meant.",
+                  "Write "
+                      + quoted(right)
+                      + ", "
+                      + quoted("each " + noun)
+                      + " or "
+                      + quoted("no " + noun)
+                      + ".",
+                  span,
+                  right),
+              scope));
+    }
+  }
+
+  List<Reading<Reference>> references(int place, Scope scope) {
+    List<Reading<Reference>> readings = new ArrayList<>();
+    switch (phrase.word(place)) {
+      case "it" -> {
+        phrase.misses().endedAt(place + 1);
+        readings.add(Reading.ok(place + 1, scope.it(), scope));
+      }
+      case "its" -> {
+        phrase.misses().at(place + 1, () -> linkWords(scope.it().noun()));
+        for (PhraseReader.Found<Link> link : phrase.find(phrase.dictionary().links(), place + 1)) {
+          readings.add(linked(place, link.end(), link.word(), scope.it(), scope));
+        }
+      }
+      case "the" -> {
+        spokenOf(place, scope, readings);
+        linkOf(place, place + 1, scope, readings);
+      }
+      default -> linkOf(place, place, scope, readings);
+    }
+    return narrowed(readings);
+  }
+
+  private List<String> linkWords(Noun owner) {
+    return phrase.dictionary().vocabulary().links().stream()
+        .filter(link -> owner.isA(link.owner()))
+        .map(Link::phrase)
+        .toList();
+  }
+
+  private void spokenOf(int place, Scope scope, List<Reading<Reference>> readings) {
+    phrase
+        .misses()
+        .at(
+            place + 1,
+            () -> scope.spoken().stream().map(s -> s.variable().noun().singular()).toList());
+    boolean spoken = false;
+    for (PhraseReader.Found<Noun> found : phrase.find(phrase.dictionary().singulars(), place + 1)) {
+      List<Scope.Spoken> named = scope.named(found.word());
+      spoken |= !named.isEmpty();
+      readings.add(theOne(place, found, named, scope));
+    }
+    if (!spoken) {
+      for (PhraseReader.Found<Link> link : phrase.find(phrase.dictionary().links(), place + 1)) {
+        if (scope.it().noun().isA(link.word().owner())) {
+          readings.add(linked(place, link.end(), link.word(), scope.it(), scope));
+        }
+      }
+    }
+  }
+
+  private Reading<Reference> theOne(
+      int place, PhraseReader.Found<Noun> found, List<Scope.Spoken> named, Scope scope) {
+    Noun noun = found.word();
+    Span span = phrase.span(place, found.end());
+    if (named.size() == 1) {
+      return Reading.ok(found.end(), new Reference.Bound(named.get(0).variable()), scope);
+    }
+    if (named.isEmpty()) {
+      return Reading.bad(
+          found.end(),
+          Problems.error(
+              DiagnosticCode.UNKNOWN_REFERENCE,
+              span,
+              "No " + noun + " has been spoken of, so \"the " + noun + "\" says nothing.",
+              "Write "
+                  + quoted(English.withArticle(noun.singular()))
+                  + " or "
+                  + quoted("each " + noun)
+                  + "."),
+          scope);
+    }
+    return Reading.bad(
+        found.end(),
+        Problems.related(
+            DiagnosticCode.UNCLEAR_REFERENCE,
+            span,
+            "\"the " + noun + "\" can mean two of those spoken of.",
+            "Write \"it\" or \"its\" for the nearer one, or say it in two rules.",
+            named.stream()
+                .map(s -> new Diagnostic.Related(s.span(), "one " + noun + " is named here"))
+                .toList()),
+        scope);
+  }
+
+  private void linkOf(int place, int first, Scope scope, List<Reading<Reference>> readings) {
+    for (PhraseReader.Found<Link> link : phrase.find(phrase.dictionary().links(), first)) {
+      phrase.misses().at(link.end(), () -> List.of("of"));
+      if (phrase.word(link.end()).equals("of")) {
+        for (Reading<Reference> owner : phrase.references(link.end() + 1, scope)) {
+          readings.add(
+              owner.isOk() ? linked(place, owner.end(), link.word(), owner.get(), scope) : owner);
+        }
+      }
+    }
+  }
+
+  private Reading<Reference> linked(int place, int end, Link link, Reference owner, Scope scope) {
+    phrase.misses().endedAt(end);
+    if (owner.noun().isA(link.owner())) {
+      return Reading.ok(end, new Reference.Linked(link, owner), scope);
+    }
+    return Reading.bad(
+        end,
+        Problems.error(
+            DiagnosticCode.WRONG_OWNER,
+            phrase.span(place, end),
+            English.sentence(English.withArticle(owner.noun().singular()))
+                + " has no "
+                + link
+                + ".",
+            English.sentence(English.withArticle(link.owner().singular())) + " has one."),
+        scope);
+  }
+
+  /** Of links with one phrase, those of a broader owner give way to those of a narrower one. */
+  private static List<Reading<Reference>> narrowed(List<Reading<Reference>> readings) {
+    return readings.stream()
+        .filter(broad -> readings.stream().noneMatch(narrow -> hides(narrow, broad)))
+        .toList();
+  }
+
+  private static boolean hides(Reading<Reference> narrow, Reading<Reference> broad) {
+    return narrow.end() == broad.end()
+        && narrow.result().node() instanceof Reference.Linked a
+        && broad.result().node() instanceof Reference.Linked b
+        && a.owner().equals(b.owner())
+        && a.link().phrase().equals(b.link().phrase())
+        && !a.link().owner().id().equals(b.link().owner().id())
+        && a.link().owner().isA(b.link().owner());
+  }
+}

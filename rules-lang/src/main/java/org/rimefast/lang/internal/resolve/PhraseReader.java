@@ -1,0 +1,224 @@
+package org.rimefast.lang.internal.resolve;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.rimefast.lang.internal.message.English;
+import org.rimefast.lang.internal.syntax.Clause;
+import org.rimefast.lang.internal.syntax.Phrase;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Reference;
+import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.source.Diagnostic;
+import org.rimefast.lang.source.DiagnosticCode;
+import org.rimefast.lang.source.Span;
+import org.rimefast.lang.vocabulary.Noun;
+import org.rimefast.lang.vocabulary.ValueType;
+
+/**
+ * Finds every reading of a phrase. Readings of each stretch are found once and kept; the number of
+ * steps is bounded.
+ */
+public final class PhraseReader {
+  /** What a phrase reader asks of the checker that uses it. */
+  public interface Nested {
+    /** The condition in {@code (where ...)}. */
+    Result<Condition> condition(Clause where, Scope scope);
+
+    /** The readings of a value in parentheses; {@code end} of each is ignored. */
+    List<Reading<Value>> group(Phrase.GroupItem group, Scope scope, @Nullable ValueType wanted);
+  }
+
+  /** In which form a relation is looked for. */
+  public enum Use {
+    /** {@code sit in}. */
+    BASE,
+    /** {@code sits in}. */
+    THIRD,
+    /** {@code mounted on}, after {@code be}. */
+    STATE
+  }
+
+  private static final int MOST_ITEMS = 200;
+  private static final int MOST_STEPS = 100_000;
+
+  private record Key(String kind, int place, Scope scope, @Nullable Object more) {}
+
+  private final Phrase phrase;
+  private final Dictionary dictionary;
+  private final Constants constants;
+  private final Nested nested;
+  private final Misses misses;
+  private final Map<Key, List<?>> memo = new HashMap<>();
+  private final NounReader nouns;
+  private final ValueReader values;
+  private final RelationReader relations;
+  private int steps;
+
+  /** A reader of one phrase. */
+  public PhraseReader(Phrase phrase, Dictionary dictionary, Constants constants, Nested nested) {
+    this.phrase = phrase;
+    this.dictionary = dictionary;
+    this.constants = constants;
+    this.nested = nested;
+    this.misses = new Misses(phrase, dictionary);
+    this.nouns = new NounReader(this);
+    this.values = new ValueReader(this);
+    this.relations = new RelationReader(this);
+  }
+
+  /** How many items the phrase has. */
+  public int size() {
+    return phrase.items().size();
+  }
+
+  /** What to say if no reading reached the end. */
+  public Diagnostic failure() {
+    if (isExhausted()) {
+      return Problems.error(
+          DiagnosticCode.PHRASE_TOO_LONG,
+          phrase.span(),
+          "This phrase is too long to be understood.",
+          "Say it in several conditions joined by \"and\", or in several rules.");
+    }
+    return misses.diagnostic();
+  }
+
+  /** Elements named from an item on: {@code it}, {@code the box}, {@code a stud}. */
+  public List<Reading<Reference>> elements(int place, Scope scope) {
+    return remembered(new Key("element", place, scope, null), () -> nouns.elements(place, scope));
+  }
+
+  List<Reading<Reference>> references(int place, Scope scope) {
+    return remembered(
+        new Key("reference", place, scope, null), () -> nouns.references(place, scope));
+  }
+
+  /** Values from an item on; words of a list only where {@code wanted} is that list. */
+  public List<Reading<Value>> values(int place, Scope scope, @Nullable ValueType wanted) {
+    return remembered(
+        new Key("value", place, scope, wanted), () -> values.values(place, scope, wanted));
+  }
+
+  /** What holds of {@code subject}, from an item on. */
+  public List<Reading<Condition>> relations(int place, Scope scope, Reference subject, Use use) {
+    return remembered(
+        new Key(use.name(), place, scope, subject),
+        () -> relations.relations(place, scope, subject, use));
+  }
+
+  /** A bare noun in the singular or plural at an item, for the subject of a rule. */
+  public List<Reading<Noun>> bareNouns(int place, Scope scope, boolean plural) {
+    return nouns.bare(place, scope, plural);
+  }
+
+  @SuppressWarnings("unchecked") // a key's kind fixes the type of its readings
+  private <T> List<Reading<T>> remembered(Key key, Supplier<List<Reading<T>>> reader) {
+    List<?> known = memo.get(key);
+    if (known == null) {
+      if (isExhausted()) {
+        return List.of();
+      }
+      known = reader.get();
+      memo.put(key, known);
+    }
+    return (List<Reading<T>>) known;
+  }
+
+  private boolean isExhausted() {
+    return size() > MOST_ITEMS || steps > MOST_STEPS;
+  }
+
+  Dictionary dictionary() {
+    return dictionary;
+  }
+
+  Constants constants() {
+    return constants;
+  }
+
+  Nested nested() {
+    return nested;
+  }
+
+  Misses misses() {
+    return misses;
+  }
+
+  Phrase.@Nullable Item item(int place) {
+    return place < size() ? phrase.items().get(place) : null;
+  }
+
+  /** The word at an item; nothing if there is none or it is no word. */
+  String word(int place) {
+    return item(place) instanceof Phrase.WordItem word ? word.text() : "";
+  }
+
+  Span span(int from, int end) {
+    int last = Math.min(Math.max(end - 1, from), size() - 1);
+    return phrase
+        .items()
+        .get(Math.min(from, size() - 1))
+        .span()
+        .to(phrase.items().get(last).span());
+  }
+
+  /** The end of a phrase without slots that starts at an item; -1 if it does not stand there. */
+  int matchEnd(List<String> parts, int place) {
+    for (int i = 0; i < parts.size(); i++) {
+      steps++;
+      if (!word(place + i).equals(parts.get(i))) {
+        if (i > 0) {
+          String rest = String.join(" ", parts.subList(i, parts.size()));
+          misses.at(place + i, () -> List.of(rest));
+        }
+        return -1;
+      }
+    }
+    misses.endedAt(place + parts.size());
+    return place + parts.size();
+  }
+
+  /** Every entry whose whole phrase stands at an item, and where it ends. */
+  <T> List<Found<T>> find(Dictionary.Table<T> table, int place) {
+    List<Found<T>> found = new ArrayList<>();
+    for (Dictionary.Entry<T> entry : table.startingWith(word(place))) {
+      int end = matchEnd(entry.parts(), place);
+      if (end >= 0) {
+        found.add(new Found<>(entry.word(), end));
+      }
+    }
+    return found;
+  }
+
+  /** A word of the vocabulary and where it ends. */
+  record Found<T>(T word, int end) {}
+
+  void step() {
+    steps++;
+  }
+
+  /** The condition in {@code (where ...)} at an item, if one stands there. */
+  Optional<Result<Condition>> where(int place, Scope inner) {
+    if (!(item(place) instanceof Phrase.WhereItem where)) {
+      return Optional.empty();
+    }
+    Key key = new Key("where", place, inner, null);
+    List<?> known = memo.get(key);
+    if (known == null) {
+      known = List.of(nested.condition(where.condition(), inner));
+      memo.put(key, known);
+    }
+    @SuppressWarnings("unchecked") // the key's kind fixes the type
+    Result<Condition> result = (Result<Condition>) known.get(0);
+    return Optional.of(result);
+  }
+
+  static String quoted(Object words) {
+    return English.quoted(words.toString());
+  }
+}

@@ -1,0 +1,142 @@
+package org.rimefast.lang.rule;
+
+import java.util.List;
+import java.util.Optional;
+import org.rimefast.lang.source.Span;
+import org.rimefast.lang.vocabulary.Relation;
+import org.rimefast.lang.vocabulary.ValueType;
+
+/** An expression that is true, false or unknown. */
+public sealed interface Condition {
+  /** The text it was read from. */
+  Span span();
+
+  /** Does {@code visitor}'s part for this kind of node. */
+  <R> R accept(Visitor<R> visitor);
+
+  /** All of two or more. */
+  record And(List<Condition> parts, Span span) implements Condition {
+    /** Refuses fewer than two. */
+    public And {
+      Types.require(parts.size() >= 2, "two parts or more");
+      parts = List.copyOf(parts);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitAnd(this);
+    }
+  }
+
+  /** At least one of two or more. */
+  record Or(List<Condition> parts, Span span) implements Condition {
+    /** Refuses fewer than two. */
+    public Or {
+      Types.require(parts.size() >= 2, "two parts or more");
+      parts = List.copyOf(parts);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitOr(this);
+    }
+  }
+
+  /** Not so. */
+  record Not(Condition part, Span span) implements Condition {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitNot(this);
+    }
+  }
+
+  /** Two values compared. Words and texts can only be equal or not equal. */
+  record Compare(Value left, Comparison comparison, Value right, Span span) implements Condition {
+    /** Refuses values that cannot be compared so. */
+    public Compare {
+      Types.require(Types.comparable(left.type(), right.type()), "comparable values");
+      Types.require(
+          left.type() instanceof ValueType.Number
+              || comparison == Comparison.EQUAL
+              || comparison == Comparison.NOT_EQUAL,
+          "words have no order");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitCompare(this);
+    }
+  }
+
+  /** A relation that holds of an element. */
+  record Holds(Relation relation, Reference subject, List<Argument> arguments, Span span)
+      implements Condition {
+    /** Refuses a subject or arguments that do not fit. */
+    public Holds {
+      Types.require(
+          subject.noun().isA(relation.subject()), "a " + subject.noun() + " cannot " + relation);
+      Types.requireArguments(relation.slots(), arguments);
+      arguments = List.copyOf(arguments);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitHolds(this);
+    }
+  }
+
+  /**
+   * How many elements of a kind meet a condition.
+   *
+   * @param quantifier how many must
+   * @param number the number in {@code at least 2}; 0 where the quantifier has none
+   * @param variable stands for each element in turn
+   * @param others true if the rule's own subject does not count: {@code another box}
+   * @param where which elements are looked at; all if empty
+   * @param body what is asked of each
+   * @param span the text it was read from
+   */
+  record Quantified(
+      Quantifier quantifier,
+      int number,
+      Variable variable,
+      boolean others,
+      Optional<Condition> where,
+      Condition body,
+      Span span)
+      implements Condition {
+
+    /** How many elements must meet the condition. */
+    public enum Quantifier {
+      EACH,
+      SOME,
+      NO,
+      AT_LEAST,
+      AT_MOST,
+      EXACTLY
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitQuantified(this);
+    }
+  }
+
+  /**
+   * One method for each kind of condition, so that a new kind breaks every full pass at compile
+   * time.
+   */
+  interface Visitor<R> {
+    R visitAnd(And and);
+
+    R visitOr(Or or);
+
+    R visitNot(Not not);
+
+    R visitCompare(Compare compare);
+
+    R visitHolds(Holds holds);
+
+    R visitQuantified(Quantified quantified);
+  }
+}

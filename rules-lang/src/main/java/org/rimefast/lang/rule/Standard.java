@@ -1,0 +1,30 @@
+package org.rimefast.lang.rule;
+
+import java.util.List;
+import org.rimefast.lang.source.SourceText;
+
+/**
+ * A compiled standard.
+ *
+ * @param name its name: {@code cold-steel-modules}
+ * @param edition which edition: {@code 2026-11}
+ * @param title one line for people; may be empty
+ * @param caution what every report must say beside advice of this standard; may be empty
+ * @param constants named constants, in the order written
+ * @param rules rules, in the order written
+ * @param source the text it was compiled from
+ */
+public record Standard(
+    String name,
+    String edition,
+    String title,
+    String caution,
+    List<Constant> constants,
+    List<Rule> rules,
+    SourceText source) {
+  /** Copies the lists. */
+  public Standard {
+    constants = List.copyOf(constants);
+    rules = List.copyOf(rules);
+  }
+}

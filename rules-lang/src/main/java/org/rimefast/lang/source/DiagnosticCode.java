@@ -1,0 +1,102 @@
+package org.rimefast.lang.source;
+
+import java.util.Locale;
+
+/**
+ * The kinds of fault that rule text can have. Printed in lower case with hyphens, and never
+ * renamed.
+ */
+public enum DiagnosticCode {
+  /** The text is longer than the compiler takes on; nothing of it was read. */
+  TEXT_TOO_LONG,
+  /** Parentheses or sums stand deeper than the compiler takes on. */
+  TOO_DEEP,
+  /** A phrase has more words or more possible readings than the compiler takes on. */
+  PHRASE_TOO_LONG,
+  /** There are more errors than are reported; the rest were counted. */
+  TOO_MANY_ERRORS,
+  /** A character that makes text show in another order than it is read. */
+  BIDIRECTIONAL_CONTROL,
+  /** Half a character: the text was damaged before it came here. */
+  UNPAIRED_SURROGATE,
+  /** A character that rule text does not use outside quoted text. */
+  UNKNOWN_CHARACTER,
+  /** A sign of typesetting where a plain one belongs, such as a curly quote. */
+  TYPOGRAPHIC_SIGN,
+  /** A quoted text without its closing quote. */
+  UNCLOSED_TEXT,
+  /** A word with a capital letter. */
+  CAPITAL_LETTER,
+  /** A number that is not written as numbers are here. */
+  BAD_NUMBER,
+  /** A number followed by what looks like a unit and is none. */
+  UNKNOWN_UNIT,
+  /** Text that belongs to no statement. */
+  STRAY_TEXT,
+  /** A statement whose shape cannot be read. */
+  UNREADABLE,
+  /** A text without the statement that names the standard. */
+  MISSING_STANDARD,
+  /** The statement that names the standard is not the first, or there are two. */
+  MISPLACED_STANDARD,
+  /** A rule without a part that every rule has, such as its severity. */
+  MISSING_PART,
+  /** A part of a statement that is given twice. */
+  REPEATED_PART,
+  /** A part that this kind of statement does not have. */
+  MISPLACED_PART,
+  /** A severity that is not hold, fix or advise. */
+  UNKNOWN_SEVERITY,
+  /** A stage that the vocabulary does not have. */
+  UNKNOWN_STAGE,
+  /** A rule or constant with the name of another. */
+  REPEATED_NAME,
+  /** A constant with a name that the vocabulary uses. */
+  NAME_TAKEN,
+  /** A word that is not in the vocabulary, or cannot stand where it does. */
+  UNKNOWN_WORD,
+  /** A phrase that stops before it says something. */
+  UNFINISHED_PHRASE,
+  /** A phrase with more than one reading. */
+  AMBIGUOUS_PHRASE,
+  /** {@code and} beside {@code or} without parentheses. */
+  MIXED_AND_OR,
+  /** A {@code not} that can be understood in two ways. */
+  UNCLEAR_NOT,
+  /** A noun or verb in the wrong form, such as {@code it touch}. */
+  WRONG_FORM,
+  /** A noun without {@code a}, {@code the}, {@code each} or a number before it. */
+  MISSING_DETERMINER,
+  /** A word such as {@code some} where it cannot stand. */
+  MISPLACED_DETERMINER,
+  /** A property, link or verb of another kind of element. */
+  WRONG_OWNER,
+  /** An element of another kind than a phrase takes. */
+  WRONG_ELEMENT,
+  /** {@code the box} where no box has been spoken of. */
+  UNKNOWN_REFERENCE,
+  /** {@code the box} where two boxes have been spoken of. */
+  UNCLEAR_REFERENCE,
+  /** A number whose unit is missing. */
+  MISSING_UNIT,
+  /** Two values of different kinds, such as a length and a temperature. */
+  WRONG_TYPE,
+  /** A word that is not one of those a property can be. */
+  WRONG_CHOICE,
+  /** Words or texts compared by size. */
+  NO_ORDER,
+  /** Arithmetic that makes no sense, such as a sum of two temperatures. */
+  BAD_ARITHMETIC,
+  /** A comparison without its second half, or a value where a condition belongs. */
+  MISSING_COMPARISON;
+
+  /** The stable name: {@code unknown-word}. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public String toString() {
+    return id();
+  }
+}

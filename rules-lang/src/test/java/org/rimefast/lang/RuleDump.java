@@ -1,0 +1,197 @@
+package org.rimefast.lang;
+
+import java.util.List;
+import java.util.Optional;
+import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Reference;
+import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.rule.Variable;
+import org.rimefast.lang.source.SourceText;
+import org.rimefast.lang.source.Span;
+
+/** Writes typed rules as an indented tree, with ids, variable numbers, exact values and texts. */
+final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
+  private final SourceText source;
+  private final StringBuilder out = new StringBuilder();
+  private int depth;
+
+  private RuleDump(SourceText source) {
+    this.source = source;
+  }
+
+  static String of(Standard standard) {
+    RuleDump dump = new RuleDump(standard.source());
+    dump.line("standard " + standard.name() + " edition " + standard.edition());
+    standard.constants().forEach(c -> dump.line("let " + c.name() + " = " + number(c.value())));
+    standard.rules().forEach(dump::rule);
+    return dump.out.toString();
+  }
+
+  private void rule(Rule rule) {
+    line("rule " + rule.id() + " " + rule.severity() + " from " + rule.stage());
+    line("  sentence: " + rule.sentence());
+    depth++;
+    line("subject " + variable(rule.subject()));
+    section("where", rule.where());
+    section("only if", rule.onlyIf());
+    section("must", Optional.of(rule.requirement()));
+    depth--;
+  }
+
+  private void section(String name, Optional<Condition> condition) {
+    condition.ifPresent(
+        c -> {
+          line(name);
+          depth++;
+          c.accept(this);
+          depth--;
+        });
+  }
+
+  private static String variable(Variable variable) {
+    return variable.noun().id() + "#" + variable.index();
+  }
+
+  private void line(String text) {
+    out.append("  ".repeat(depth)).append(text).append('\n');
+  }
+
+  private void line(String text, Span span) {
+    line(text + "   <" + source.textOf(span).replaceAll("\\s+", " ") + ">");
+  }
+
+  private Void inner(Runnable body) {
+    depth++;
+    body.run();
+    depth--;
+    return null;
+  }
+
+  private void argument(Argument argument) {
+    if (argument instanceof Value value) {
+      value.accept(this);
+    } else {
+      line(reference((Reference) argument));
+    }
+  }
+
+  private static String reference(Reference reference) {
+    if (reference instanceof Reference.Linked linked) {
+      return linked.link().id() + " of " + reference(linked.owner());
+    }
+    return variable(((Reference.Bound) reference).variable());
+  }
+
+  private static String number(Value.Literal literal) {
+    return literal.quantity().text()
+        + " ("
+        + literal.quantity().si()
+        + " "
+        + literal.type().dimension().scale()
+        + ")";
+  }
+
+  private Void parts(String name, List<Condition> parts, Span span) {
+    line(name, span);
+    return inner(() -> parts.forEach(part -> part.accept(this)));
+  }
+
+  @Override
+  public Void visitAnd(Condition.And and) {
+    return parts("and", and.parts(), and.span());
+  }
+
+  @Override
+  public Void visitOr(Condition.Or or) {
+    return parts("or", or.parts(), or.span());
+  }
+
+  @Override
+  public Void visitNot(Condition.Not not) {
+    return parts("not", List.of(not.part()), not.span());
+  }
+
+  @Override
+  public Void visitCompare(Condition.Compare compare) {
+    line("compare " + compare.comparison().sign(), compare.span());
+    return inner(
+        () -> {
+          compare.left().accept(this);
+          compare.right().accept(this);
+        });
+  }
+
+  @Override
+  public Void visitHolds(Condition.Holds holds) {
+    line("holds " + holds.relation().id() + " of " + reference(holds.subject()), holds.span());
+    return inner(() -> holds.arguments().forEach(this::argument));
+  }
+
+  @Override
+  public Void visitQuantified(Condition.Quantified quantified) {
+    line(
+        quantified.quantifier()
+            + (quantified.number() == 0 ? "" : " " + quantified.number())
+            + (quantified.others() ? " other " : " ")
+            + variable(quantified.variable()),
+        quantified.span());
+    return inner(
+        () -> {
+          section("where", quantified.where());
+          section("holds", Optional.of(quantified.body()));
+        });
+  }
+
+  @Override
+  public Void visitLiteral(Value.Literal literal) {
+    line(number(literal), literal.span());
+    return null;
+  }
+
+  @Override
+  public Void visitWord(Value.Word word) {
+    line(word.type().name() + " word " + word.word());
+    return null;
+  }
+
+  @Override
+  public Void visitText(Value.Text text) {
+    line("text " + text.text());
+    return null;
+  }
+
+  @Override
+  public Void visitNamed(Value.Named named) {
+    line("constant " + named.constant().name());
+    return null;
+  }
+
+  @Override
+  public Void visitOf(Value.Of of) {
+    line(of.property().id() + " of " + reference(of.owner()), of.span());
+    return inner(() -> of.arguments().forEach(this::argument));
+  }
+
+  @Override
+  public Void visitArithmetic(Value.Arithmetic arithmetic) {
+    line(arithmetic.operator() + " in " + arithmetic.type().example().symbol(), arithmetic.span());
+    return inner(
+        () -> {
+          arithmetic.left().accept(this);
+          arithmetic.right().accept(this);
+        });
+  }
+
+  @Override
+  public Void visitAggregate(Value.Aggregate aggregate) {
+    line(aggregate.function() + " over " + variable(aggregate.variable()), aggregate.span());
+    return inner(
+        () -> {
+          section("where", aggregate.where());
+          aggregate.of().ifPresent(value -> value.accept(this));
+        });
+  }
+}
