@@ -1,5 +1,6 @@
 package org.rimefast.bench;
 
+import org.jspecify.annotations.Nullable;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Verdict;
 import org.rimefast.plan.Amount;
@@ -73,7 +74,7 @@ final class ByHand {
     neighbours.start();
     boolean placed = geometry.cuboid(index) != null;
     if (placed) {
-      geometry.partsWithin(
+      geometry.partsWithinInAnyOrder(
           index,
           geometry.contactTolerance()
               + neighbours.widestTolerance()
@@ -91,6 +92,9 @@ final class ByHand {
           continue;
         }
         double gap = geometry.gap(index, other);
+        if (Double.isNaN(gap) && apart(facts, index, other)) {
+          continue;
+        }
         if (gap <= geometry.contactTolerance() && material != null) {
           return Verdict.BROKEN;
         }
@@ -98,6 +102,34 @@ final class ByHand {
       }
     }
     return unsure ? Verdict.UNDECIDED : Verdict.MET;
+  }
+
+  /** True if two parts on the long walls stand apart though the depth of one is not given. */
+  private static boolean apart(PlanFacts facts, int a, int b) {
+    Part first = facts.part(a);
+    Part second = facts.part(b);
+    double tolerance = tolerance(facts, first) + tolerance(facts, second);
+    double along = Math.abs(fromRear(facts, first) - fromRear(facts, second));
+    double alongReach = (mm(first.width()) + mm(second.width())) / 2;
+    double up = Math.abs(mm(first.up()) - mm(second.up()));
+    double upReach = (mm(first.height()) + mm(second.height())) / 2;
+    double limit = facts.geometry().contactTolerance() + tolerance;
+    return along - alongReach > limit || up - upReach > limit;
+  }
+
+  private static double fromRear(PlanFacts facts, Part part) {
+    double along = mm(part.along());
+    return part.face() == Face.LEFT ? along : facts.plan().shell().length() - along;
+  }
+
+  private static double tolerance(PlanFacts facts, Part part) {
+    return part instanceof Part.Bar
+        ? mm(facts.plan().tolerances().framing())
+        : mm(facts.plan().tolerances().electrical());
+  }
+
+  private static double mm(@Nullable Amount amount) {
+    return amount == null ? Double.NaN : amount.millimetres();
   }
 
   /** luminaire must have foam cover >= 2 in. */

@@ -104,6 +104,15 @@ public final class Checker {
     if (handle < 0) {
       throw new IllegalArgumentException("the plan has no element " + elementId);
     }
+    return explain(ruleId, handle, facts);
+  }
+
+  /**
+   * The same for an element by its handle, such as a face or the room, which have no id.
+   *
+   * @throws IllegalArgumentException if there is no such rule
+   */
+  public Finding explain(String ruleId, int handle, PlanFacts facts) {
     return evaluator(facts).explain(program(ruleId).rule(), handle);
   }
 

@@ -26,6 +26,8 @@ import org.rimefast.plan.geometry.ModuleGeometry;
  * the room.
  */
 public final class PlanFacts {
+  private static final Face[] FACES = Face.values();
+
   private final Plan plan;
   private final Dictionary dictionary;
   private final ModuleGeometry geometry;
@@ -52,13 +54,13 @@ public final class PlanFacts {
     openingsFrom = all.size();
     all.addAll(plan.openings());
     facesFrom = all.size();
-    room = facesFrom + Face.values().length;
+    room = facesFrom + FACES.length;
     elements = all.toArray(new Element[0]);
     for (int handle = 0; handle < elements.length; handle++) {
       handlesById.put(elements[handle].id(), handle);
       handlesByPointer.putIfAbsent(elements[handle].pointer(), handle);
     }
-    for (Face face : Face.values()) {
+    for (Face face : FACES) {
       if (plan.face(face).pointer().endsWith("/" + face.word())) {
         handlesByPointer.put(plan.face(face).pointer(), handleOf(face));
       }
@@ -96,22 +98,27 @@ public final class PlanFacts {
     return room;
   }
 
+  /** True for a part: stud, box, bar, bracket, panel or luminaire. */
   public boolean isPart(int handle) {
     return handle < runsFrom;
   }
 
+  /** True for a cable or conduit. */
   public boolean isRun(int handle) {
     return handle >= runsFrom && handle < openingsFrom;
   }
 
+  /** True for an opening. */
   public boolean isOpening(int handle) {
     return handle >= openingsFrom && handle < facesFrom;
   }
 
+  /** True for a face of the module. */
   public boolean isFace(int handle) {
     return handle >= facesFrom && handle < room;
   }
 
+  /** True for the room. */
   public boolean isRoom(int handle) {
     return handle == room;
   }
@@ -143,7 +150,7 @@ public final class PlanFacts {
 
   /** The face with this handle. */
   public Face face(int handle) {
-    return Face.values()[handle - facesFrom];
+    return FACES[handle - facesFrom];
   }
 
   /** The handles of all elements that a noun means, in increasing order. Do not change it. */

@@ -71,7 +71,7 @@ public sealed interface Word {
     Truth decide(PlanFacts facts, int element, Arguments arguments);
   }
 
-  /** Finds the handles of all elements, in increasing order, for which a relation may hold. */
+  /** Finds the handles of all elements for which a relation may hold, each once, in any order. */
   @FunctionalInterface
   interface CandidateFunction {
     /**

@@ -75,7 +75,7 @@ public final class ModuleGeometry {
 
   /** Where a part is; null if a value that it needs is missing. */
   public @Nullable Cuboid cuboid(int part) {
-    return parts.part(part).cuboid();
+    return parts.cuboid(part);
   }
 
   /** JSON pointers of the values that are missing for a part's cuboid; empty if none is. */
@@ -278,6 +278,14 @@ public final class ModuleGeometry {
    */
   public void partsWithin(int part, double distance, IntConsumer found) {
     parts.within(part, distance, found);
+  }
+
+  /**
+   * As {@link #partsWithin}, but in no certain order, the part itself among them, and without new
+   * memory.
+   */
+  public void partsWithinInAnyOrder(int part, double distance, IntConsumer found) {
+    parts.withinInAnyOrder(part, distance, found);
   }
 
   /** Reports every part whose gap to a run is at most {@code distance}, in the plan's order. */

@@ -19,18 +19,28 @@ final class PartGeometry {
   private final ShellSheets shell;
   private final ToleranceBounds bounds;
   private final PlacedPart[] parts;
+  private final @Nullable Cuboid[] cuboids;
   private final double[] boxes; // least, then greatest x, y, z of each part; NaN if not known
+  private final double[] motions; // how far each part may be off along x, y, z, its studs apart
+  private final double[] standoffs; // the same of the studs it stands on
   private volatile @Nullable BoxTree tree; // built when first needed; building twice does no harm
+  private volatile double @Nullable [] tolerances; // likewise
 
   PartGeometry(Plan plan, ShellSheets shell, ToleranceBounds bounds) {
     this.plan = plan;
     this.shell = shell;
     this.bounds = bounds;
     this.parts = plan.parts().stream().map(p -> PlacedPart.of(p, plan)).toArray(PlacedPart[]::new);
+    this.cuboids = new Cuboid[parts.length];
     this.boxes = new double[6 * parts.length];
+    this.motions = new double[3 * parts.length];
+    this.standoffs = new double[3 * parts.length];
     Arrays.fill(boxes, Double.NaN);
     for (int i = 0; i < parts.length; i++) {
+      parts[i].putTolerance(motions, 3 * i);
+      parts[i].putStandoffTolerance(standoffs, 3 * i);
       Cuboid box = parts[i].cuboid();
+      cuboids[i] = box;
       if (box != null) {
         boxes[6 * i] = box.minX();
         boxes[6 * i + 1] = box.minY();
@@ -44,6 +54,11 @@ final class PartGeometry {
 
   PlacedPart part(int part) {
     return parts[part];
+  }
+
+  /** A part's cuboid in module coordinates; null if a value is missing. */
+  @Nullable Cuboid cuboid(int part) {
+    return cuboids[part];
   }
 
   Face face(int part) {
@@ -74,7 +89,7 @@ final class PartGeometry {
   }
 
   List<String> missingForClearance(int part) {
-    Cuboid box = parts[part].cuboid();
+    Cuboid box = cuboids[part];
     if (box != null) {
       return shell.spoilers(box, knownDistance(part));
     }
@@ -84,16 +99,39 @@ final class PartGeometry {
   }
 
   @Nullable ShellNearest nearestShell(int part) {
-    Cuboid box = parts[part].cuboid();
+    Cuboid box = cuboids[part];
     return box == null || Double.isNaN(clearance(part)) ? null : shell.nearest(box);
   }
 
   double positionTolerance(int part) {
+    double[] known = tolerances;
+    if (known == null) {
+      known = new double[parts.length];
+      for (int i = 0; i < parts.length; i++) {
+        known[i] = workOutTolerance(i);
+      }
+      tolerances = known;
+    }
+    return known[part];
+  }
+
+  private double workOutTolerance(int part) {
     double[] motion = new double[3];
-    parts[part].addTolerance(motion);
-    parts[part].addStandoffTolerance(motion);
+    for (int axis = 0; axis < 3; axis++) {
+      motion[axis] = motions[3 * part + axis] + standoffs[3 * part + axis];
+    }
     double[] box = Arrays.copyOfRange(boxes, 6 * part, 6 * part + 6);
     return bounds.bound(motion, box, clearance(part));
+  }
+
+  /** How far a part may be off along an axis of the module, the studs it stands on apart. */
+  double motion(int part, int axis) {
+    return motions[3 * part + axis];
+  }
+
+  /** How far the studs that a part stands on may be off along an axis of the module. */
+  double standoff(int part, int axis) {
+    return standoffs[3 * part + axis];
   }
 
   double gap(int partA, int partB) {
@@ -106,14 +144,16 @@ final class PartGeometry {
   }
 
   double gapTolerance(int partA, int partB) {
-    double[] motion = new double[3];
-    parts[partA].addTolerance(motion);
-    parts[partB].addTolerance(motion);
-    if (face(partA) != face(partB)) {
-      parts[partA].addStandoffTolerance(motion);
-      parts[partB].addStandoffTolerance(motion);
-    }
-    return norm(motion[0], motion[1], motion[2]);
+    boolean apart = face(partA) != face(partB);
+    return norm(
+        gapMotion(partA, partB, 0, apart),
+        gapMotion(partA, partB, 1, apart),
+        gapMotion(partA, partB, 2, apart));
+  }
+
+  private double gapMotion(int partA, int partB, int axis, boolean apart) {
+    double motion = motion(partA, axis) + motion(partB, axis);
+    return apart ? motion + standoff(partA, axis) + standoff(partB, axis) : motion;
   }
 
   double facesFrom(int part) {
@@ -152,27 +192,30 @@ final class PartGeometry {
   }
 
   void within(int part, double distance, IntConsumer found) {
-    if (!parts[part].isComplete()) {
-      return;
-    }
-    int b = 6 * part;
     IndexList near = new IndexList();
-    tree()
-        .within(
-            boxes[b],
-            boxes[b + 1],
-            boxes[b + 2],
-            boxes[b + 3],
-            boxes[b + 4],
-            boxes[b + 5],
-            distance,
-            near);
+    withinInAnyOrder(part, distance, near);
     near.inOrder(
         other -> {
           if (other != part) {
             found.accept(other);
           }
         });
+  }
+
+  void withinInAnyOrder(int part, double distance, IntConsumer found) {
+    int b = 6 * part;
+    if (parts[part].isComplete()) {
+      tree()
+          .within(
+              boxes[b],
+              boxes[b + 1],
+              boxes[b + 2],
+              boxes[b + 3],
+              boxes[b + 4],
+              boxes[b + 5],
+              distance,
+              found);
+    }
   }
 
   BoxTree tree() {

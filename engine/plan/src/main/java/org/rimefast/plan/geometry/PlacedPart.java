@@ -168,17 +168,15 @@ record PlacedPart(
     return isComplete() ? frame.toModule(alongMin, upMin, outMin, alongMax, upMax, outMax) : null;
   }
 
-  /**
-   * Adds how far off it may be to the module's axes, the studs' own distance from the ribs apart.
-   */
-  void addTolerance(double[] axes) {
-    axes[frame.alongAxis()] += alongTolerance;
-    axes[frame.upAxis()] += upTolerance;
-    axes[frame.outAxis()] += outTolerance;
+  /** Puts how far off it may be along x, y, z, the studs' own distance from the ribs apart. */
+  void putTolerance(double[] axes, int at) {
+    axes[at + frame.alongAxis()] = alongTolerance;
+    axes[at + frame.upAxis()] = upTolerance;
+    axes[at + frame.outAxis()] = outTolerance;
   }
 
-  /** Adds how far the studs it stands on may be off the ribs. */
-  void addStandoffTolerance(double[] axes) {
-    axes[frame.outAxis()] += standoffTolerance;
+  /** Puts how far the studs it stands on may be off the ribs along x, y, z. */
+  void putStandoffTolerance(double[] axes, int at) {
+    axes[at + frame.outAxis()] = standoffTolerance;
   }
 }

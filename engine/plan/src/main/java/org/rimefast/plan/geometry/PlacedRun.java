@@ -133,17 +133,13 @@ final class PlacedRun {
   }
 
   /** Adds how far its middle line may be off, the studs' own distance from the ribs apart. */
-  void addTolerance(double[] axes) {
-    for (int axis = 0; axis < 3; axis++) {
-      axes[axis] += tolerance[axis];
-    }
+  double motion(int axis) {
+    return tolerance[axis];
   }
 
-  /** Adds how far the studs along it may be off the ribs. */
-  void addStandoffTolerance(double[] axes) {
-    for (int axis = 0; axis < 3; axis++) {
-      axes[axis] += standoffTolerance[axis];
-    }
+  /** How far the studs along it may be off the ribs, along an axis of the module. */
+  double standoff(int axis) {
+    return standoffTolerance[axis];
   }
 
   /** The least (0, 1, 2) and greatest (3, 4, 5) coordinates of its outside. */

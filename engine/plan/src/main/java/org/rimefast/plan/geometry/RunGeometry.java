@@ -18,6 +18,7 @@ final class RunGeometry {
   private final ToleranceBounds bounds;
   private final PartGeometry parts;
   private final PlacedRun[] runs;
+  private volatile double @Nullable [] tolerances; // worked out when first needed
 
   RunGeometry(Plan plan, ShellSheets shell, ToleranceBounds bounds, PartGeometry parts) {
     this.plan = plan;
@@ -61,10 +62,23 @@ final class RunGeometry {
   }
 
   double positionTolerance(int run) {
+    double[] known = tolerances;
+    if (known == null) {
+      known = new double[runs.length];
+      for (int i = 0; i < runs.length; i++) {
+        known[i] = workOutTolerance(i);
+      }
+      tolerances = known;
+    }
+    return known[run];
+  }
+
+  private double workOutTolerance(int run) {
     PlacedRun placed = runs[run];
     double[] motion = new double[3];
-    placed.addTolerance(motion);
-    placed.addStandoffTolerance(motion);
+    for (int axis = 0; axis < 3; axis++) {
+      motion[axis] = placed.motion(axis) + placed.standoff(axis);
+    }
     return bounds.bound(motion, placed.bounds(), clearance(run)) + placed.radiusTolerance();
   }
 
@@ -77,21 +91,24 @@ final class RunGeometry {
 
   @Nullable Nearest nearest(int run, int part) {
     PlacedRun placed = runs[run];
-    Cuboid box = parts.part(part).cuboid();
+    Cuboid box = parts.cuboid(part);
     return placed.isComplete() && box != null
         ? Lines.outside(Lines.nearestToBox(placed.line(), box), placed.radius())
         : null;
   }
 
   double gapTolerance(int run, int part) {
-    double[] motion = new double[3];
-    runs[run].addTolerance(motion);
-    parts.part(part).addTolerance(motion);
-    if (!runs[run].isOnlyOn(parts.face(part))) {
-      runs[run].addStandoffTolerance(motion);
-      parts.part(part).addStandoffTolerance(motion);
-    }
-    return norm(motion[0], motion[1], motion[2]) + runs[run].radiusTolerance();
+    boolean apart = !runs[run].isOnlyOn(parts.face(part));
+    return norm(
+            gapMotion(run, part, 0, apart),
+            gapMotion(run, part, 1, apart),
+            gapMotion(run, part, 2, apart))
+        + runs[run].radiusTolerance();
+  }
+
+  private double gapMotion(int run, int part, int axis, boolean apart) {
+    double motion = runs[run].motion(axis) + parts.motion(part, axis);
+    return apart ? motion + runs[run].standoff(axis) + parts.standoff(part, axis) : motion;
   }
 
   double gapBetween(int runA, int runB) {
@@ -116,15 +133,16 @@ final class RunGeometry {
   double gapToleranceBetween(int runA, int runB) {
     PlacedRun a = runs[runA];
     PlacedRun b = runs[runB];
-    double[] motion = new double[3];
-    a.addTolerance(motion);
-    b.addTolerance(motion);
     Face face = a.onlyFace();
-    if (face == null || !b.isOnlyOn(face)) {
-      a.addStandoffTolerance(motion);
-      b.addStandoffTolerance(motion);
-    }
-    return norm(motion[0], motion[1], motion[2]) + a.radiusTolerance() + b.radiusTolerance();
+    boolean apart = face == null || !b.isOnlyOn(face);
+    return norm(gapMotion(a, b, 0, apart), gapMotion(a, b, 1, apart), gapMotion(a, b, 2, apart))
+        + a.radiusTolerance()
+        + b.radiusTolerance();
+  }
+
+  private static double gapMotion(PlacedRun a, PlacedRun b, int axis, boolean apart) {
+    double motion = a.motion(axis) + b.motion(axis);
+    return apart ? motion + a.standoff(axis) + b.standoff(axis) : motion;
   }
 
   void partsNear(int run, double distance, IntConsumer found) {

@@ -1,28 +1,27 @@
 package org.rimefast.check.internal.hot;
 
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Truth;
 import org.rimefast.check.Verdict;
 import org.rimefast.check.internal.Words;
-import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Rule;
 
 /** A rule made ready for the hot pass. Immutable and safe to share; frames are not. */
 public final class RuleProgram {
   private final Rule rule;
   private final Layout layout = new Layout();
-  private final Nodes.Test where;
-  private final Nodes.Test onlyIf;
+  private final Nodes.@Nullable Test where;
+  private final Nodes.@Nullable Test onlyIf;
   private final Nodes.Test requirement;
 
   /** Makes the program of a rule. */
   public RuleProgram(Rule rule, Words words) {
     this.rule = rule;
     NodeMaker maker = new NodeMaker(words, layout);
-    where = maker.test(rule.where());
-    onlyIf = maker.test(rule.onlyIf());
-    requirement = maker.test(Optional.<Condition>of(rule.requirement()));
+    where = rule.where().map(condition -> condition.accept(maker)).orElse(null);
+    onlyIf = rule.onlyIf().map(condition -> condition.accept(maker)).orElse(null);
+    requirement = rule.requirement().accept(maker);
   }
 
   /** The rule. */
@@ -44,8 +43,8 @@ public final class RuleProgram {
   public Verdict verdict(Frame frame, int element) {
     frame.elements[0] = element;
     frame.failed = false;
-    Truth applies = where.test(frame);
-    if (applies != Truth.FALSE) {
+    Truth applies = where == null ? Truth.TRUE : where.test(frame);
+    if (applies != Truth.FALSE && onlyIf != null) {
       applies = applies.and(onlyIf.test(frame));
     }
     if (applies == Truth.FALSE) {

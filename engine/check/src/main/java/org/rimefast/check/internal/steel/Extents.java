@@ -14,6 +14,8 @@ import org.rimefast.plan.Tolerances;
  * they are.
  */
 final class Extents {
+  private static final Axis[] AXES = Axis.values();
+
   private Extents() {}
 
   /** Directions of the module: along it, across it, up. */
@@ -28,7 +30,7 @@ final class Extents {
    * their depth and within the plan's tolerances.
    */
   static boolean apart(PlanFacts facts, int a, int b, double distance) {
-    for (Axis axis : Axis.values()) {
+    for (Axis axis : AXES) {
       double between = Math.abs(middle(facts, a, axis) - middle(facts, b, axis));
       double reach = reach(facts, a, axis) + reach(facts, b, axis);
       if (between - reach > distance) {

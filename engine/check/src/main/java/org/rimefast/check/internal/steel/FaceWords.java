@@ -4,12 +4,16 @@ import static org.rimefast.check.internal.steel.Kinds.property;
 
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.check.Dictionary;
 import org.rimefast.check.PlanFacts;
+import org.rimefast.check.Word;
 import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.lang.vocabulary.Noun;
+import org.rimefast.lang.vocabulary.ValueType;
 import org.rimefast.plan.Amount;
+import org.rimefast.plan.CorrugationProfile;
 import org.rimefast.plan.FaceBuild;
 import org.rimefast.plan.Opening;
 
@@ -18,67 +22,69 @@ final class FaceWords {
   private FaceWords() {}
 
   static void addTo(Dictionary.Builder words) {
-    amount(words, Nouns.FACE, "standoff", "standoff", (f, e) -> build(f, e).standoff());
-    amount(words, Nouns.FACE, "lining thickness", "lining", (f, e) -> build(f, e).lining());
-    amount(words, Nouns.FACE, "sheet thickness", "sheet", (f, e) -> build(f, e).sheet());
-    amount(
-        words,
-        Nouns.FACE,
-        "foam thickness",
-        "foam/thickness",
-        (f, e) -> foam(f, e).map(FaceBuild.Foam::thickness).orElse(null));
-    words.number(
-        property(Nouns.FACE, "foam conductivity", Kinds.CONDUCTIVITY),
-        (facts, element, arguments, reading) ->
-            Given.read(
-                foam(facts, element).map(FaceBuild.Foam::conductivity).orElse(null), reading),
-        (facts, element, arguments, out) ->
-            Given.explain(
-                facts,
-                element,
-                foam(facts, element).map(FaceBuild.Foam::conductivity).orElse(null),
-                "foam/conductivity",
-                out));
-    words.choice(
-        property(Nouns.FACE, "foam kind", Kinds.FOAM_KIND),
-        (facts, element, arguments) ->
-            foam(facts, element).map(FaceBuild.Foam::kind).map(Enum::ordinal).orElse(-1),
-        (facts, element, arguments, out) ->
-            Given.explain(
-                facts,
-                element,
-                foam(facts, element).map(FaceBuild.Foam::kind).orElse(null),
-                "foam/kind",
-                out));
-    profile(words, "corrugation depth", face -> face.depth());
-    profile(words, "pitch", face -> face.pitch());
-    words.link(
-        new Link("face.room", "room", Nouns.FACE, Nouns.ROOM),
-        (facts, element) -> facts.room(),
-        (facts, element, arguments, out) -> {});
-    opening(words, "width", Opening::width);
-    opening(words, "height", Opening::height);
-    opening(words, "sill", Opening::sill);
+    faces(words);
+    openings(words);
     room(words);
   }
 
+  private static void faces(Dictionary.Builder words) {
+    Noun face = Nouns.FACE;
+    amount(words, face, "standoff", Kinds.LENGTH, "standoff", (f, e) -> build(f, e).standoff());
+    amount(words, face, "lining thickness", Kinds.LENGTH, "lining", (f, e) -> build(f, e).lining());
+    amount(words, face, "sheet thickness", Kinds.LENGTH, "sheet", (f, e) -> build(f, e).sheet());
+    amount(words, face, "foam thickness", Kinds.LENGTH, "foam/thickness", FaceWords::foamThickness);
+    amount(
+        words,
+        face,
+        "foam conductivity",
+        Kinds.CONDUCTIVITY,
+        "foam/conductivity",
+        FaceWords::foamConductivity);
+    profile(words, "corrugation depth", CorrugationProfile::depth);
+    profile(words, "pitch", CorrugationProfile::pitch);
+    words
+        .choice(
+            property(face, "foam kind", Kinds.FOAM_KIND),
+            (facts, element, arguments) -> {
+              FaceBuild.Foam.Kind kind = foamKind(facts, element);
+              return kind == null ? -1 : kind.ordinal();
+            },
+            (facts, element, arguments, out) ->
+                Given.explain(facts, element, foamKind(facts, element), "foam/kind", out))
+        .link(
+            new Link("face.room", "room", face, Nouns.ROOM),
+            (facts, element) -> facts.room(),
+            Word.Explainer.NONE);
+  }
+
+  private static void openings(Dictionary.Builder words) {
+    opening(words, "width", Opening::width);
+    opening(words, "height", Opening::height);
+    opening(words, "sill", Opening::sill);
+  }
+
+  private static void opening(
+      Dictionary.Builder words, String phrase, Function<Opening, Amount> value) {
+    words.number(
+        property(Nouns.OPENING, phrase, Kinds.LENGTH),
+        (facts, element, arguments, reading) ->
+            Given.read(value.apply(facts.opening(element)), reading),
+        Word.Explainer.NONE);
+  }
+
   private static void room(Dictionary.Builder words) {
+    Noun room = Nouns.ROOM;
+    amount(
+        words,
+        room,
+        "temperature",
+        Kinds.TEMPERATURE,
+        "temperature",
+        (f, e) -> f.plan().room().temperature());
+    amount(words, room, "humidity", Kinds.SHARE, "humidity", (f, e) -> f.plan().room().humidity());
     words
         .number(
-            property(Nouns.ROOM, "temperature", Kinds.TEMPERATURE),
-            (facts, element, arguments, reading) ->
-                Given.read(facts.plan().room().temperature(), reading),
-            (facts, element, arguments, out) ->
-                Given.explain(
-                    facts, element, facts.plan().room().temperature(), "temperature", out))
-        .number(
-            property(Nouns.ROOM, "humidity", Kinds.SHARE),
-            (facts, element, arguments, reading) ->
-                Given.read(facts.plan().room().humidity(), reading),
-            (facts, element, arguments, out) ->
-                Given.explain(facts, element, facts.plan().room().humidity(), "humidity", out))
-        .number(
-            property(Nouns.ROOM, "outdoor design temperature", Kinds.TEMPERATURE),
+            property(room, "outdoor design temperature", Kinds.TEMPERATURE),
             (facts, element, arguments, reading) ->
                 Given.read(facts.plan().site().outdoorDesignTemperature(), reading),
             (facts, element, arguments, out) -> {
@@ -88,53 +94,58 @@ final class FaceWords {
               }
             })
         .text(
-            property(Nouns.ROOM, "use", Kinds.TEXT),
+            property(room, "use", Kinds.TEXT),
             (facts, element, arguments) -> Optional.ofNullable(facts.plan().room().use()),
             (facts, element, arguments, out) ->
                 Given.explain(facts, element, facts.plan().room().use(), "use", out));
   }
 
-  private interface FaceAmount {
+  private interface AmountOf {
     @Nullable Amount of(PlanFacts facts, int element);
   }
 
   private static void amount(
-      Dictionary.Builder words, Noun owner, String phrase, String field, FaceAmount amount) {
+      Dictionary.Builder words,
+      Noun owner,
+      String phrase,
+      ValueType type,
+      String field,
+      AmountOf amount) {
     words.number(
-        property(owner, phrase, Kinds.LENGTH),
+        property(owner, phrase, type),
         (facts, element, arguments, reading) -> Given.read(amount.of(facts, element), reading),
         (facts, element, arguments, out) ->
             Given.explain(facts, element, amount.of(facts, element), field, out));
   }
 
   private static void profile(
-      Dictionary.Builder words,
-      String phrase,
-      Function<org.rimefast.plan.CorrugationProfile, Double> value) {
+      Dictionary.Builder words, String phrase, ToDoubleFunction<CorrugationProfile> value) {
     words.number(
         property(Nouns.FACE, phrase, Kinds.LENGTH),
         (facts, element, arguments, reading) -> {
-          var profile = build(facts, element).profile();
-          Given.read(profile == null ? Double.NaN : value.apply(profile), reading);
+          CorrugationProfile profile = build(facts, element).profile();
+          Given.read(profile == null ? Double.NaN : value.applyAsDouble(profile), reading);
         },
         (facts, element, arguments, out) ->
             Given.explain(facts, element, build(facts, element).profile(), "profile", out));
-  }
-
-  private static void opening(
-      Dictionary.Builder words, String phrase, Function<Opening, Amount> value) {
-    words.number(
-        property(Nouns.OPENING, phrase, Kinds.LENGTH),
-        (facts, element, arguments, reading) ->
-            Given.read(value.apply(facts.opening(element)), reading),
-        (facts, element, arguments, out) -> {});
   }
 
   private static FaceBuild build(PlanFacts facts, int element) {
     return facts.plan().face(facts.face(element));
   }
 
-  private static Optional<FaceBuild.Foam> foam(PlanFacts facts, int element) {
-    return Optional.ofNullable(build(facts, element).foam());
+  private static @Nullable Amount foamThickness(PlanFacts facts, int element) {
+    FaceBuild.Foam foam = build(facts, element).foam();
+    return foam == null ? null : foam.thickness();
+  }
+
+  private static @Nullable Amount foamConductivity(PlanFacts facts, int element) {
+    FaceBuild.Foam foam = build(facts, element).foam();
+    return foam == null ? null : foam.conductivity();
+  }
+
+  private static FaceBuild.Foam.@Nullable Kind foamKind(PlanFacts facts, int element) {
+    FaceBuild.Foam foam = build(facts, element).foam();
+    return foam == null ? null : foam.kind();
   }
 }

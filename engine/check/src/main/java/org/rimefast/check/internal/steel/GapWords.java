@@ -141,10 +141,9 @@ final class GapWords {
     Spread spread = facts.keep(SPREAD, Spread::of);
     ModuleGeometry geometry = facts.geometry();
     double reach = geometry.contactTolerance() + spread.tolerance;
-    if (facts.isPart(element) ? geometry.cuboid(element) == null : false) {
-      addAll(facts.members(Nouns.PART), candidates);
-    } else if (facts.isPart(element)) {
-      geometry.partsWithin(element, reach + geometry.positionTolerance(element), candidates);
+    if (facts.isPart(element) && geometry.cuboid(element) != null) {
+      geometry.partsWithinInAnyOrder(
+          element, reach + geometry.positionTolerance(element), candidates);
       addAll(spread.unplaced, candidates);
     } else {
       addAll(facts.members(Nouns.PART), candidates);

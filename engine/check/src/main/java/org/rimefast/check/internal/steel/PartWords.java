@@ -6,6 +6,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.check.Dictionary;
 import org.rimefast.check.Truth;
+import org.rimefast.check.Word;
 import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.Material;
@@ -34,15 +35,15 @@ final class PartWords {
         .choice(
             property(Nouns.BOX, "kind", Kinds.BOX_KIND),
             (facts, element, arguments) -> ((Part.Box) facts.part(element)).kind().ordinal(),
-            (facts, element, arguments, out) -> {})
+            Word.Explainer.NONE)
         .link(
             new Link("part.face", "face", Nouns.PART, Nouns.FACE),
             (facts, element) -> facts.handleOf(facts.part(element).face()),
-            (facts, element, arguments, out) -> {})
+            Word.Explainer.NONE)
         .link(
             new Link("item.room", "room", Nouns.ITEM, Nouns.ROOM),
             (facts, element) -> facts.room(),
-            (facts, element, arguments, out) -> {});
+            Word.Explainer.NONE);
     relations(words);
   }
 
@@ -81,12 +82,12 @@ final class PartWords {
         .relation(
             Kinds.being(Nouns.PART, "on a wall"),
             (facts, element, arguments) -> Truth.of(facts.part(element).face().isWall()),
-            (facts, element, arguments, out) -> {})
+            Word.Explainer.NONE)
         .relation(
             Kinds.being(Nouns.PART, "on the roof"),
             (facts, element, arguments) ->
                 Truth.of(facts.part(element).face() == org.rimefast.plan.Face.ROOF),
-            (facts, element, arguments, out) -> {})
+            Word.Explainer.NONE)
         .relation(
             Kinds.verb(Nouns.BRACKET, "hold _", "holds _", Kinds.element(Nouns.PART)),
             (facts, element, arguments) -> {

@@ -6,6 +6,7 @@ import org.rimefast.check.Dictionary;
 import org.rimefast.check.Explanation;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Truth;
+import org.rimefast.check.Word;
 import org.rimefast.plan.Run;
 
 /** Words for cables and conduits. */
@@ -36,7 +37,7 @@ final class RunWords {
             Kinds.being(Nouns.RUN, "armoured"),
             (facts, element, arguments) ->
                 Truth.of(facts.run(element).kind() == Run.Kind.ARMOURED_CABLE),
-            (facts, element, arguments, out) -> {});
+            Word.Explainer.NONE);
   }
 
   private static Truth standsProud(PlanFacts facts, int run) {

@@ -9,7 +9,10 @@ import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Reading;
 import org.rimefast.check.Truth;
 import org.rimefast.plan.Amount;
+import org.rimefast.plan.CorrugationProfile;
+import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
+import org.rimefast.plan.Products;
 import org.rimefast.plan.geometry.ModuleGeometry;
 import org.rimefast.plan.geometry.ShellNearest;
 
@@ -95,6 +98,14 @@ final class ShellWords {
     }
   }
 
+  /** A profile taken by name is a typical one: every shell differs, and it must be measured. */
+  static void explainProfile(PlanFacts facts, Face face, Explanation out) {
+    CorrugationProfile profile = facts.plan().face(face).profile();
+    if (profile != null && !profile.isFlat() && Products.profile(profile.name()).isPresent()) {
+      out.fact("profile", profile.name() + ", typical, from memory: measure it on the shell");
+    }
+  }
+
   private static void explainClearance(
       PlanFacts facts, int element, Arguments arguments, Explanation out) {
     ModuleGeometry geometry = facts.geometry();
@@ -109,7 +120,11 @@ final class ShellWords {
           .forEach(pointer -> out.missing(facts.missing(pointer)));
       return;
     }
+    if (tolerance(facts, element) > 0) {
+      out.fact("as drawn", Places.length(facts, nearest.nearest().distance()));
+    }
     Facing.explain(facts, element, out);
+    explainProfile(facts, nearest.face(), out);
     out.fact(
         "nearest steel",
         Places.face(nearest.face())

@@ -11,6 +11,7 @@ import org.rimefast.check.Explanation;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Reading;
 import org.rimefast.check.Truth;
+import org.rimefast.check.Word;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.Opening;
 import org.rimefast.plan.Part;
@@ -69,7 +70,7 @@ final class StudWords {
             property(Nouns.STUD, "number of service holes", Kinds.COUNT),
             (facts, element, arguments, reading) ->
                 reading.exactly(((Part.Stud) facts.part(element)).holes().size()),
-            (facts, element, arguments, out) -> {})
+            Word.Explainer.NONE)
         .relation(
             Kinds.being(Nouns.STUD, "the last on its face"),
             (facts, element, arguments) -> {

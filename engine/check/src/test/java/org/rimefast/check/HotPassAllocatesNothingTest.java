@@ -1,0 +1,58 @@
+package org.rimefast.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
+import java.util.Random;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rimefast.check.internal.Words;
+import org.rimefast.check.internal.hot.Frame;
+import org.rimefast.check.internal.hot.RuleProgram;
+import org.rimefast.lang.rule.Rule;
+
+class HotPassAllocatesNothingTest {
+  private static final int WARM_UP = 3_000;
+  private static final int PASSES = 100;
+
+  private static final PlanFacts FACTS =
+      new PlanFacts(new RandomPlans(new Random(7), 12).plan(), Given.DICTIONARY);
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "box must sit in outer bay with clearance >= 50 mm",
+        "each part where its mount is flush must have foam cover >= 2 in",
+        "part must not touch another part",
+        "each bar where it is metal must not pass behind a box",
+        "for each stud, at most 2 boxes must touch it",
+        "each cable must have clearance >= its diameter + 1 in",
+        "part must have smallest clearance of boxes (where its mount is flush) >= 10 mm",
+        "for each wall, its foam kind must be closed-cell"
+      })
+  void aWarmPassOverAllElementsNeedsNoNewMemory(String sentence) {
+    Rule rule = Given.rule(sentence).rules().get(0);
+    RuleProgram program = new RuleProgram(rule, new Words(Given.DICTIONARY::word));
+    Frame frame = program.frame(FACTS);
+    int[] elements = FACTS.members(rule.subject().noun());
+    assertThat(elements).isNotEmpty();
+    int[] seen = new int[Verdict.values().length];
+    run(program, frame, elements, seen, WARM_UP);
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    long before = threads.getCurrentThreadAllocatedBytes();
+    run(program, frame, elements, seen, PASSES);
+    long bytes = threads.getCurrentThreadAllocatedBytes() - before;
+    // What is asked of one element would cost at least 16 bytes; the measurement itself costs some.
+    assertThat(bytes).isLessThan(PASSES * (long) elements.length);
+  }
+
+  private static void run(
+      RuleProgram program, Frame frame, int[] elements, int[] seen, int passes) {
+    for (int pass = 0; pass < passes; pass++) {
+      for (int element : elements) {
+        seen[program.verdict(frame, element).ordinal()]++;
+      }
+    }
+  }
+}
