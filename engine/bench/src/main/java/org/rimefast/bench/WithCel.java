@@ -52,7 +52,7 @@ final class WithCel {
         CelCompilerFactory.standardCelCompilerBuilder()
             .setStandardMacros(CelStandardMacro.EXISTS)
             .addVar("e", SimpleType.INT);
-    CelRuntimeBuilder runtime = CelRuntimeFactory.standardCelRuntimeBuilder();
+    CelRuntimeBuilder runtime = CelRuntimeFactory.plannerRuntimeBuilder();
     functions(facts, neighbours, compiler, runtime);
     CelCompiler built = compiler.build();
     CelRuntime running = runtime.build();

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param statement one sentence: {@code clearance of box R-3 is 0.252 in, at least 2 in is asked}
  * @param truth what came out
  * @param measurement the number and its limit, for a comparison of numbers
- * @param facts what was seen, as name and value: {@code faces} - {@code inward rib 12}
+ * @param facts what was seen, as name and value: {@code stands before} - {@code inward rib 12}
  * @param missing values that the plan does not give
  * @param parts evidence of the parts that decided it
  */

@@ -7,6 +7,10 @@ import java.util.List;
 public final class Explanation {
   private final List<Evidence.Fact> facts = new ArrayList<>();
   private final List<MissingValue> missing = new ArrayList<>();
+  private final List<String> reasons = new ArrayList<>();
+
+  /** Nothing said yet. */
+  public Explanation() {}
 
   /** Something that was seen: {@code fact("faces", "inward rib 12")}. */
   public void fact(String name, String value) {
@@ -18,6 +22,18 @@ public final class Explanation {
     if (!missing.contains(value)) {
       missing.add(value);
     }
+  }
+
+  /**
+   * Why there is no answer though the plan lacks nothing: {@code stud S-9 is the last on its face}.
+   */
+  public void reason(String why) {
+    reasons.add(why);
+  }
+
+  /** Every reason so far. */
+  public List<String> reasons() {
+    return List.copyOf(reasons);
   }
 
   /** Everything seen so far. */

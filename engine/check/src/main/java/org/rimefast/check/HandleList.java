@@ -8,6 +8,9 @@ public final class HandleList implements IntConsumer {
   private int[] handles = new int[16];
   private int size;
 
+  /** An empty list. */
+  public HandleList() {}
+
   /** Adds a handle. */
   public void add(int handle) {
     if (size == handles.length) {

@@ -15,6 +15,9 @@ public final class Reading {
   private double least;
   private double most;
 
+  /** No number yet. */
+  public Reading() {}
+
   /** The number is exactly {@code value}; NaN means that it is missing. */
   public void exactly(double value) {
     between(value, value);

@@ -6,21 +6,25 @@ public enum Truth {
   UNKNOWN,
   TRUE;
 
-  private static final Truth[] VALUES = values();
-
   /** FALSE if either is, else UNKNOWN if either is. */
   public Truth and(Truth other) {
-    return VALUES[Math.min(ordinal(), other.ordinal())];
+    if (this == FALSE || other == FALSE) {
+      return FALSE;
+    }
+    return this == TRUE ? other : this;
   }
 
   /** TRUE if either is, else UNKNOWN if either is. */
   public Truth or(Truth other) {
-    return VALUES[Math.max(ordinal(), other.ordinal())];
+    if (this == TRUE || other == TRUE) {
+      return TRUE;
+    }
+    return this == FALSE ? other : this;
   }
 
   /** FALSE for TRUE and the other way round; UNKNOWN stays. */
   public Truth not() {
-    return VALUES[2 - ordinal()];
+    return this == UNKNOWN ? UNKNOWN : of(this == FALSE);
   }
 
   /** TRUE or FALSE. */

@@ -23,7 +23,7 @@ class HotPassAllocatesNothingTest {
   @ValueSource(
       strings = {
         "box must sit in outer bay with clearance >= 50 mm",
-        "each part where its mount is flush must have foam cover >= 2 in",
+        "each electrical part where its mount is flush must have foam cover >= 2 in",
         "part must not touch another part",
         "each bar where it is metal must not pass behind a box",
         "for each stud, at most 2 boxes must touch it",

@@ -83,9 +83,9 @@ final class RandomSentences {
       case 2 -> isPart(noun) ? "it sits in " + zone() : "it is armoured";
       case 3 ->
           isPart(noun)
-              ? "its mount "
+              ? "its material "
                   + pick(List.of("is ", "is not "))
-                  + pick(List.of("flush", "covered", "surface"))
+                  + pick(List.of("steel", "plastic", "wood"))
               : "it touches the shell";
       case 4 ->
           "number of "

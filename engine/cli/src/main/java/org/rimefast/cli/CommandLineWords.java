@@ -40,7 +40,7 @@ record CommandLineWords(String command, Map<String, String> values, List<String>
       int equals = word.indexOf('=');
       String name = equals < 0 ? word : word.substring(0, equals);
       Option option = find(options, name);
-      if (option == null || equals >= 0 && !option.takesValue()) {
+      if (option == null || (equals >= 0 && !option.takesValue())) {
         return Optional.empty();
       }
       String value = "";

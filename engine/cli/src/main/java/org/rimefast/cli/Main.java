@@ -28,6 +28,7 @@ public final class Main {
   }
 
   /** Runs the command and ends the process with its exit code. */
+  @SuppressWarnings("SystemConsoleNull") // asked for below
   public static void main(String[] args) {
     // From Java 22 on, a console is there even if nobody looks on, unless this is asked for.
     System.setProperty("jdk.console", "java.base");

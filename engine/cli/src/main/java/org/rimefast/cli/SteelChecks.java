@@ -62,6 +62,8 @@ final class SteelChecks implements Checks {
     return PlanLimits.DEFAULT.bytes();
   }
 
+  // The same standard object is checked against plan after plan; an equal one may be another text.
+  @SuppressWarnings("ReferenceEquality")
   @Override
   public CheckResult check(Standard standard, Plan plan, CheckOptions options) {
     Checker ready = checker;

@@ -94,6 +94,11 @@ class SurroundingsTest {
           public int read() {
             throw new OutOfMemoryError();
           }
+
+          @Override
+          public int read(byte[] bytes, int from, int length) {
+            throw new OutOfMemoryError();
+          }
         };
     Surroundings surroundings = new Surroundings(in, out, err, false, Map.of());
     int code =

@@ -132,7 +132,9 @@ class TextReportTest {
     String text =
         TextReport.write(SampleResults.of(SampleResults.CLEAR, findings), TextOptions.PLAIN);
     assertThat(
-            text.lines().filter(line -> line.startsWith("box ")).map(line -> line.split(" +")[1]))
+            text.lines()
+                .filter(line -> line.startsWith("box "))
+                .map(line -> line.split(" +", -1)[1]))
         .containsExactly("R-1", "R-2", "R-3", "R-10", "R-11");
   }
 

@@ -120,7 +120,7 @@ public final class Arithmetics {
       } else if (function == Value.Aggregate.Function.TOTAL) {
         into.between(least, most);
       } else if (certain == 0
-          || function == Value.Aggregate.Function.AVERAGE && certain < possible) {
+          || (function == Value.Aggregate.Function.AVERAGE && certain < possible)) {
         into.missing();
       } else if (function == Value.Aggregate.Function.AVERAGE) {
         into.between(least / certain, most / certain);

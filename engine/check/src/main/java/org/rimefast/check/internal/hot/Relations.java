@@ -68,8 +68,8 @@ final class Relations {
       boolean anyFailed = failedBefore;
       for (int i = 0; i < count; i++) {
         int handle = few == null ? members[i] : few.get(i);
-        if (others && handle == frame.elements[0]
-            || few != null && !frame.facts.isMember(noun, handle)) {
+        if ((others && handle == frame.elements[0])
+            || (few != null && !frame.facts.isMember(noun, handle))) {
           continue;
         }
         frame.elements[variable] = handle;

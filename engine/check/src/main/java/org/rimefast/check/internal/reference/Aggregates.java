@@ -59,7 +59,8 @@ final class Aggregates {
       return Outcome.without(trouble);
     }
     if (function == Function.COUNT) {
-      return found(items.stream().filter(Item::certain).count(), items.size(), trouble);
+      double certain = items.stream().filter(Item::certain).toList().size();
+      return found(certain, items.size(), trouble);
     }
     if (function == Function.TOTAL) {
       return found(
@@ -70,7 +71,7 @@ final class Aggregates {
     if (noneCertain && !anyUncertain) {
       return Outcome.none("\"" + quote + "\" has no value: there are none to look at");
     }
-    if (noneCertain || function == Function.AVERAGE && anyUncertain) {
+    if (noneCertain || (function == Function.AVERAGE && anyUncertain)) {
       return Outcome.<Outcome.Interval>none("\"" + quote + "\" depends on which of them count")
           .and(trouble);
     }

@@ -11,12 +11,13 @@ import org.rimefast.plan.Part;
 final class Nouns {
   static final Noun ITEM = noun("item", "items");
   static final Noun PART = noun("part", "parts", ITEM);
-  static final Noun BOX = noun("box", "boxes", PART);
+  static final Noun ELECTRICAL_PART = noun("electrical part", "electrical parts", PART);
+  static final Noun BOX = noun("box", "boxes", ELECTRICAL_PART);
   static final Noun STUD = noun("stud", "studs", PART);
   static final Noun BAR = noun("bar", "bars", PART);
   static final Noun BRACKET = noun("bracket", "brackets", PART);
-  static final Noun PANEL = noun("panel", "panels", PART);
-  static final Noun LUMINAIRE = noun("luminaire", "luminaires", PART);
+  static final Noun PANEL = noun("panel", "panels", ELECTRICAL_PART);
+  static final Noun LUMINAIRE = noun("luminaire", "luminaires", ELECTRICAL_PART);
   static final Noun RUN = noun("run", "runs", ITEM);
   static final Noun CABLE = noun("cable", "cables", RUN);
   static final Noun CONDUIT = noun("conduit", "conduits", RUN);
@@ -37,6 +38,12 @@ final class Nouns {
     words
         .noun(ITEM, (facts, handle) -> facts.isPart(handle) || facts.isRun(handle))
         .noun(PART, PlanFacts::isPart)
+        .noun(
+            ELECTRICAL_PART,
+            (facts, handle) ->
+                isPart(facts, handle, Part.Box.class)
+                    || isPart(facts, handle, Part.Panel.class)
+                    || isPart(facts, handle, Part.Luminaire.class))
         .noun(BOX, (facts, handle) -> isPart(facts, handle, Part.Box.class))
         .noun(STUD, (facts, handle) -> isPart(facts, handle, Part.Stud.class))
         .noun(BAR, (facts, handle) -> isPart(facts, handle, Part.Bar.class))

@@ -9,6 +9,7 @@ import org.rimefast.check.Truth;
 import org.rimefast.check.Word;
 import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.plan.Amount;
+import org.rimefast.plan.Face;
 import org.rimefast.plan.Material;
 import org.rimefast.plan.Mount;
 import org.rimefast.plan.Part;
@@ -23,7 +24,7 @@ final class PartWords {
     size(words, "depth", Part::depth);
     words
         .choice(
-            property(Nouns.PART, "mount", Kinds.MOUNT),
+            property(Nouns.ELECTRICAL_PART, "mount", Kinds.MOUNT),
             (facts, element, arguments) -> place(mount(facts.part(element))),
             (facts, element, arguments, out) ->
                 Given.explain(facts, element, mount(facts.part(element)), "mount", out))
@@ -45,12 +46,13 @@ final class PartWords {
             (facts, element) -> facts.room(),
             Word.Explainer.NONE);
     relations(words);
+    faces(words);
   }
 
   private static void relations(Dictionary.Builder words) {
     words
         .relation(
-            Kinds.being(Nouns.PART, "recessed"),
+            Kinds.being(Nouns.ELECTRICAL_PART, "recessed"),
             (facts, element, arguments) -> {
               Mount mount = mount(facts.part(element));
               return mount == null ? Truth.UNKNOWN : Truth.of(mount != Mount.SURFACE);
@@ -58,7 +60,7 @@ final class PartWords {
             (facts, element, arguments, out) ->
                 Given.explain(facts, element, mount(facts.part(element)), "mount", out))
         .relation(
-            Kinds.being(Nouns.PART, "mounted on the lining"),
+            Kinds.being(Nouns.ELECTRICAL_PART, "mounted on the lining"),
             (facts, element, arguments) -> {
               Mount mount = mount(facts.part(element));
               return mount == null ? Truth.UNKNOWN : Truth.of(mount == Mount.SURFACE);
@@ -84,11 +86,6 @@ final class PartWords {
             (facts, element, arguments) -> Truth.of(facts.part(element).face().isWall()),
             Word.Explainer.NONE)
         .relation(
-            Kinds.being(Nouns.PART, "on the roof"),
-            (facts, element, arguments) ->
-                Truth.of(facts.part(element).face() == org.rimefast.plan.Face.ROOF),
-            Word.Explainer.NONE)
-        .relation(
             Kinds.verb(Nouns.BRACKET, "hold _", "holds _", Kinds.element(Nouns.PART)),
             (facts, element, arguments) -> {
               String held = ((Part.Bracket) facts.part(element)).holds();
@@ -101,14 +98,35 @@ final class PartWords {
                     facts, element, ((Part.Bracket) facts.part(element)).holds(), "holds", out));
   }
 
+  private static void faces(Dictionary.Builder words) {
+    for (Face face : Face.values()) {
+      words.relation(
+          Kinds.being(Nouns.PART, "on the " + Places.face(face)),
+          (facts, element, arguments) -> Truth.of(facts.part(element).face() == face),
+          Word.Explainer.NONE);
+    }
+  }
+
   private static void size(
       Dictionary.Builder words, String name, Function<Part, @Nullable Amount> size) {
     words.number(
         property(Nouns.PART, name, Kinds.LENGTH),
-        (facts, element, arguments, reading) ->
-            Given.read(size.apply(facts.part(element)), reading),
-        (facts, element, arguments, out) ->
-            Given.explain(facts, element, size.apply(facts.part(element)), name, out));
+        (facts, element, arguments, reading) -> {
+          Part part = facts.part(element);
+          Amount given = size.apply(part);
+          if (given == null && part instanceof Part.Stud stud) {
+            Given.read(StudWords.size(facts, element, stud, name), reading);
+          } else {
+            Given.read(given, reading);
+          }
+        },
+        (facts, element, arguments, out) -> {
+          if (facts.part(element) instanceof Part.Stud) {
+            StudWords.explainSize(facts, element, size, name, out);
+          } else {
+            Given.explain(facts, element, size.apply(facts.part(element)), name, out);
+          }
+        });
   }
 
   private static int place(@Nullable Enum<?> value) {

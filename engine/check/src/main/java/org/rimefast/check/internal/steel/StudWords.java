@@ -4,6 +4,7 @@ import static org.rimefast.check.internal.steel.Kinds.property;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.check.Arguments;
 import org.rimefast.check.Dictionary;
@@ -16,6 +17,7 @@ import org.rimefast.plan.Amount;
 import org.rimefast.plan.Opening;
 import org.rimefast.plan.Part;
 import org.rimefast.plan.StudSection;
+import org.rimefast.plan.geometry.Cuboid;
 
 /** Words for studs. */
 final class StudWords {
@@ -65,7 +67,7 @@ final class StudWords {
               Given.read(section == null ? Double.NaN : section.thickness(), reading);
             },
             (facts, element, arguments, out) ->
-                Given.explain(facts, element, section(facts, element), "section", out))
+                explainSize(facts, element, part -> null, "depth", out))
         .number(
             property(Nouns.STUD, "number of service holes", Kinds.COUNT),
             (facts, element, arguments, reading) ->
@@ -114,6 +116,41 @@ final class StudWords {
     reading.around(spacing / 1000, tolerance / 1000);
   }
 
+  /**
+   * A size of a stud that the plan does not spell out, in millimetres: width and depth are those of
+   * its section, the height is that of its place. NaN if those are not given either.
+   */
+  static double size(PlanFacts facts, int element, Part.Stud stud, String name) {
+    StudSection section = section(facts, element);
+    if (!name.equals("height")) {
+      return section == null
+          ? Double.NaN
+          : name.equals("width") ? section.flange() : section.depth();
+    }
+    Cuboid cuboid = facts.geometry().cuboid(element);
+    if (cuboid == null) {
+      return Double.NaN;
+    }
+    return stud.face().isWall() ? cuboid.maxZ() - cuboid.minZ() : cuboid.maxY() - cuboid.minY();
+  }
+
+  static void explainSize(
+      PlanFacts facts,
+      int element,
+      Function<Part, @Nullable Amount> given,
+      String name,
+      Explanation out) {
+    Part part = facts.part(element);
+    if (given.apply(part) != null) {
+      return;
+    }
+    if (name.equals("height")) {
+      facts.geometry().missing(element).forEach(pointer -> out.missing(facts.missing(pointer)));
+    } else if (section(facts, element) == null) {
+      out.missing(facts.missing(facts.plan().face(part.face()).pointer() + "/stud"));
+    }
+  }
+
   private static double along(PlanFacts facts, int handle) {
     Amount along = facts.part(handle).along();
     return along == null ? Double.NaN : along.millimetres();
@@ -129,6 +166,10 @@ final class StudWords {
     int next = facts.keep(ROWS, Rows::of).next[element];
     if (next >= 0) {
       out.fact("next stud", facts.name(next).label());
+      return;
+    }
+    if (next == LAST) {
+      out.reason(facts.name(element).label() + " is the last on its face");
       return;
     }
     for (int handle : facts.members(Nouns.STUD)) {
