@@ -89,7 +89,7 @@ class CommandTest {
         .map(
             run ->
                 DynamicTest.dynamicTest(
-                    run.getKey(), () -> compare(run.getKey(), transcript(run.getValue()))));
+                    run.getKey(), () -> compare(run.getKey(), printed(run.getValue()))));
   }
 
   @Test
@@ -110,7 +110,7 @@ class CommandTest {
     assertThat(actual).isEqualTo(Files.readString(file, StandardCharsets.UTF_8));
   }
 
-  private static String transcript(String line) {
+  private static String printed(String line) {
     List<String> words = new ArrayList<>();
     for (String word : line.split(" ", -1)) {
       if (!word.isEmpty()) {

@@ -53,6 +53,28 @@ class RimefastJarIT {
   }
 
   @Test
+  void theReadmesCommandPrintsTheReadmesFinding() throws Exception {
+    Path home = Path.of("../..");
+    String readme = Files.readString(home.resolve("README.md"));
+    String command = "rimefast.jar check examples/loon-narrows/wet-lab.json --standard " + STANDARD;
+    assertThat(readme).contains(command);
+    String heading = "## One finding, as it prints\n\n```\n";
+    int from = readme.indexOf(heading) + heading.length();
+    String finding = readme.substring(from, readme.indexOf("```", from));
+    Run run =
+        finish(
+            start(
+                home,
+                List.of(),
+                "check",
+                "examples/loon-narrows/wet-lab.json",
+                "--standard",
+                STANDARD));
+    assertThat(finding).startsWith("box ").contains("inward rib", "at least 2 in");
+    assertThat(run.out()).contains(finding);
+  }
+
+  @Test
   void whatIsPipedHasNoEscapeCodes() throws Exception {
     Run run = run(List.of(), "check", DEMO, "--standard", STANDARD);
     assertThat(run.out()).doesNotContain("\u001b").doesNotContain("\r");
@@ -176,15 +198,20 @@ class RimefastJarIT {
   }
 
   private static Process start(List<String> options, String... words) throws IOException {
+    return start(Path.of(""), options, words);
+  }
+
+  private static Process start(Path home, List<String> options, String... words)
+      throws IOException {
     List<String> line = new ArrayList<>();
     line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     line.addAll(options);
-    line.addAll(List.of("-jar", JAR.toString()));
+    line.addAll(List.of("-jar", JAR.toAbsolutePath().toString()));
     line.addAll(List.of(words));
     ProcessBuilder builder = new ProcessBuilder(line);
     // These would be told on standard error by the machine, not by the command.
     builder.environment().keySet().removeAll(List.of("JAVA_TOOL_OPTIONS", "JDK_JAVA_OPTIONS"));
-    return builder.start();
+    return builder.directory(home.toAbsolutePath().toFile()).start();
   }
 
   private static Run finish(Process process) throws Exception {
