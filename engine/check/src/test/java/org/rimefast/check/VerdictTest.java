@@ -71,6 +71,14 @@ class VerdictTest {
   }
 
   @Test
+  void theStandoffCarriesTheToleranceOfTheShell() {
+    String sentence = "for each wall, its standoff must be at least 24 mm";
+    assertThat(Given.check(sentence, Given.module(40, 25, "")).count(Verdict.MET)).isEqualTo(4);
+    Plan tolerant = Given.module(40, 25, ", 'tolerances': {'shell': 2}");
+    assertThat(Given.check(sentence, tolerant).count(Verdict.UNDECIDED)).isEqualTo(4);
+  }
+
+  @Test
   void notApplicableNamesTheConditionThatDidNotHold() {
     Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
     Finding finding =

@@ -29,7 +29,13 @@ final class FaceWords {
 
   private static void faces(Dictionary.Builder words) {
     Noun face = Nouns.FACE;
-    amount(words, face, "standoff", Kinds.LENGTH, "standoff", (f, e) -> build(f, e).standoff());
+    words.number(
+        property(face, "standoff", Kinds.LENGTH),
+        (facts, element, arguments, reading) ->
+            Given.read(
+                build(facts, element).standoff(), facts.plan().tolerances().shell(), reading),
+        (facts, element, arguments, out) ->
+            Given.explain(facts, element, build(facts, element).standoff(), "standoff", out));
     amount(words, face, "lining thickness", Kinds.LENGTH, "lining", (f, e) -> build(f, e).lining());
     amount(words, face, "sheet thickness", Kinds.LENGTH, "sheet", (f, e) -> build(f, e).sheet());
     amount(words, face, "foam thickness", Kinds.LENGTH, "foam/thickness", FaceWords::foamThickness);

@@ -19,6 +19,15 @@ final class Given {
     reading.around(amount.si(), amount.siTolerance());
   }
 
+  /** Reads a value with its own tolerance, else that of its trade. */
+  static void read(@Nullable Amount amount, @Nullable Amount trade, Reading reading) {
+    if (amount == null || amount.plusMinus() != null || trade == null) {
+      read(amount, reading);
+    } else {
+      reading.around(amount.si(), trade.si());
+    }
+  }
+
   /** Reads a length that is known in millimetres without tolerance; NaN if it is not given. */
   static void read(double millimetres, Reading reading) {
     reading.exactly(millimetres / 1000);
