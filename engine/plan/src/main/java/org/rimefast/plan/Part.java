@@ -5,32 +5,54 @@ import org.jspecify.annotations.Nullable;
 
 /** A part with a place on a face. Null means not given. */
 public sealed interface Part extends Element {
-  /** The face it is on. */
-  Face face();
+  /** Where it is on its face, how large it is and what it is made of. */
+  Placement placement();
 
-  /** Its middle, along the face. */
-  @Nullable Amount along();
+  /** The {@link Placement#face} of its placement. */
+  default Face face() {
+    return placement().face();
+  }
 
-  /** Its middle, up the face. */
-  @Nullable Amount up();
+  /** The {@link Placement#along} of its placement. */
+  default @Nullable Amount along() {
+    return placement().along();
+  }
 
-  /** Its extent along the face. */
-  @Nullable Amount width();
+  /** The {@link Placement#up} of its placement. */
+  default @Nullable Amount up() {
+    return placement().up();
+  }
 
-  /** Its extent up the face. */
-  @Nullable Amount height();
+  /** The {@link Placement#width} of its placement. */
+  default @Nullable Amount width() {
+    return placement().width();
+  }
 
-  /** Its extent toward the shell. */
-  @Nullable Amount depth();
+  /** The {@link Placement#height} of its placement. */
+  default @Nullable Amount height() {
+    return placement().height();
+  }
 
-  /**
-   * Where its room side is, as a depth from the studs' warm face toward the shell; null if {@code
-   * mount} decides.
-   */
-  @Nullable Amount front();
+  /** The {@link Placement#depth} of its placement. */
+  default @Nullable Amount depth() {
+    return placement().depth();
+  }
 
-  /** What it is made of. */
-  @Nullable Material material();
+  /** The {@link Placement#front} of its placement. */
+  default @Nullable Amount front() {
+    return placement().front();
+  }
+
+  /** The {@link Placement#material} of its placement. */
+  default @Nullable Material material() {
+    return placement().material();
+  }
+
+  /** A part that conductors enter. */
+  sealed interface Electrical extends Part {
+    /** How it stands to the lining; null if not given. */
+    @Nullable Mount mount();
+  }
 
   /**
    * A stud, upright on walls and across on the roof, its warm face at depth 0. Without a height it
@@ -42,14 +64,7 @@ public sealed interface Part extends Element {
   record Stud(
       String id,
       String pointer,
-      Face face,
-      @Nullable Amount along,
-      @Nullable Amount up,
-      @Nullable Amount width,
-      @Nullable Amount height,
-      @Nullable Amount depth,
-      @Nullable Amount front,
-      @Nullable Material material,
+      Placement placement,
       @Nullable StudSection section,
       List<ServiceHole> holes)
       implements Part {
@@ -79,16 +94,9 @@ public sealed interface Part extends Element {
       String pointer,
       Kind kind,
       @Nullable String size,
-      Face face,
-      @Nullable Amount along,
-      @Nullable Amount up,
-      @Nullable Amount width,
-      @Nullable Amount height,
-      @Nullable Amount depth,
-      @Nullable Mount mount,
-      @Nullable Amount front,
-      @Nullable Material material)
-      implements Part {
+      Placement placement,
+      @Nullable Mount mount)
+      implements Electrical {
     /** Kinds of box. */
     public enum Kind {
       DEVICE,
@@ -105,65 +113,21 @@ public sealed interface Part extends Element {
   }
 
   /** A bar from stud to stud, or any flat metal or wood behind the lining. */
-  record Bar(
-      String id,
-      String pointer,
-      Face face,
-      @Nullable Amount along,
-      @Nullable Amount up,
-      @Nullable Amount width,
-      @Nullable Amount height,
-      @Nullable Amount depth,
-      @Nullable Amount front,
-      @Nullable Material material)
-      implements Part {}
+  record Bar(String id, String pointer, Placement placement) implements Part {}
 
   /**
    * A bracket.
    *
    * @param holds the id of what it holds
    */
-  record Bracket(
-      String id,
-      String pointer,
-      @Nullable String holds,
-      Face face,
-      @Nullable Amount along,
-      @Nullable Amount up,
-      @Nullable Amount width,
-      @Nullable Amount height,
-      @Nullable Amount depth,
-      @Nullable Amount front,
-      @Nullable Material material)
+  record Bracket(String id, String pointer, @Nullable String holds, Placement placement)
       implements Part {}
 
   /** A distribution panel. */
-  record Panel(
-      String id,
-      String pointer,
-      Face face,
-      @Nullable Amount along,
-      @Nullable Amount up,
-      @Nullable Amount width,
-      @Nullable Amount height,
-      @Nullable Amount depth,
-      @Nullable Mount mount,
-      @Nullable Amount front,
-      @Nullable Material material)
-      implements Part {}
+  record Panel(String id, String pointer, Placement placement, @Nullable Mount mount)
+      implements Electrical {}
 
   /** A luminaire. */
-  record Luminaire(
-      String id,
-      String pointer,
-      Face face,
-      @Nullable Amount along,
-      @Nullable Amount up,
-      @Nullable Amount width,
-      @Nullable Amount height,
-      @Nullable Amount depth,
-      @Nullable Mount mount,
-      @Nullable Amount front,
-      @Nullable Material material)
-      implements Part {}
+  record Luminaire(String id, String pointer, Placement placement, @Nullable Mount mount)
+      implements Electrical {}
 }

@@ -118,7 +118,7 @@ public final class PartBuilder {
 
   /** A service hole of a stud: its middle up the face, across the web, along the stud. */
   public PartBuilder hole(double up, double width, double height) {
-    Structure hole = TreeMaker.item(TreeMaker.sequenceOf(item, "holes"));
+    Structure hole = hole();
     BuilderValues.length(hole, "up", up);
     BuilderValues.length(hole, "width", width);
     BuilderValues.length(hole, "height", height);
@@ -127,7 +127,7 @@ public final class PartBuilder {
 
   /** A service hole of a stud: its middle up the face, across the web, along the stud. */
   public PartBuilder hole(String up, String width, String height) {
-    Structure hole = TreeMaker.item(TreeMaker.sequenceOf(item, "holes"));
+    Structure hole = hole();
     TreeMaker.text(hole, "up", up);
     TreeMaker.text(hole, "width", width);
     TreeMaker.text(hole, "height", height);
@@ -160,6 +160,10 @@ public final class PartBuilder {
     TreeMaker.text(row, "spacing", spacing);
     TreeMaker.text(row, "direction", "up");
     return this;
+  }
+
+  private Structure hole() {
+    return TreeMaker.item(TreeMaker.sequenceOf(item, "holes"));
   }
 
   private Structure row(int count) {

@@ -97,7 +97,7 @@ public final class PlanBuilder {
 
   /** The shell's inside as measured, between the crests of the inward ribs. */
   public PlanBuilder shellInside(double length, double width, double height) {
-    Structure inside = TreeMaker.structure(TreeMaker.structureOf(root, "shell"), "inside");
+    Structure inside = inside();
     BuilderValues.length(inside, "length", length);
     BuilderValues.length(inside, "width", width);
     BuilderValues.length(inside, "height", height);
@@ -106,7 +106,7 @@ public final class PlanBuilder {
 
   /** The shell's inside as measured, between the crests of the inward ribs. */
   public PlanBuilder shellInside(String length, String width, String height) {
-    Structure inside = TreeMaker.structure(TreeMaker.structureOf(root, "shell"), "inside");
+    Structure inside = inside();
     TreeMaker.text(inside, "length", length);
     TreeMaker.text(inside, "width", width);
     TreeMaker.text(inside, "height", height);
@@ -206,6 +206,10 @@ public final class PlanBuilder {
   private static Plan withHash(Plan plan) {
     return plan.withSource(
         new PlanSource("(built)", Digest.sha256(PlanWriter.write(plan)), Map.of()));
+  }
+
+  private Structure inside() {
+    return TreeMaker.structure(TreeMaker.structureOf(root, "shell"), "inside");
   }
 
   private PlanBuilder part(String list, String id, Face face, Consumer<PartBuilder> build) {

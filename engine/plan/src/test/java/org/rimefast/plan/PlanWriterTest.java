@@ -117,15 +117,8 @@ class PlanWriterTest {
                 box.pointer(),
                 box.kind(),
                 box.size(),
-                box.face(),
-                box.along(),
-                parts.get(0).along(),
-                box.width(),
-                box.height(),
-                box.depth(),
-                box.mount(),
-                box.front(),
-                box.material()));
+                box.placement().at(box.along(), parts.get(0).along()),
+                box.mount()));
       }
     }
     Plan moved =

@@ -123,11 +123,11 @@ record PlacedPart(
     if (part instanceof Part.Stud) {
       return 0;
     }
-    if (part instanceof Part.Bar || part instanceof Part.Bracket) {
+    if (!(part instanceof Part.Electrical electrical)) {
       missing.add(part.pointer() + "/front");
       return Double.NaN;
     }
-    Mount mount = mount(part);
+    Mount mount = electrical.mount();
     if (mount == null) {
       missing.add(part.pointer() + "/mount");
       return Double.NaN;
@@ -139,23 +139,15 @@ record PlacedPart(
     return mount == Mount.FLUSH ? -lining : -lining - depth;
   }
 
-  private static @Nullable Mount mount(Part part) {
-    return part instanceof Part.Box box
-        ? box.mount()
-        : part instanceof Part.Panel panel
-            ? panel.mount()
-            : part instanceof Part.Luminaire luminaire ? luminaire.mount() : null;
-  }
-
   private static @Nullable StudSection section(Part part, FaceBuild build) {
     StudSection own = part instanceof Part.Stud stud ? stud.section() : null;
     return own != null ? own : build.stud();
   }
 
   private static @Nullable Amount trade(Part part, Plan plan) {
-    boolean framing =
-        part instanceof Part.Stud || part instanceof Part.Bar || part instanceof Part.Bracket;
-    return framing ? plan.tolerances().framing() : plan.tolerances().electrical();
+    return part instanceof Part.Electrical
+        ? plan.tolerances().electrical()
+        : plan.tolerances().framing();
   }
 
   /** True if the part's cuboid is known. */

@@ -42,12 +42,19 @@ final class Context {
     }
   }
 
-  /** Counts elements; false if that makes more than the limit. */
-  boolean count(long more) {
-    if (elements + more > limits.elements()) {
+  /**
+   * Counts the elements that an item stands for; false, with a fault, if the limit forbids them.
+   */
+  boolean count(int more, Fields item) {
+    if ((long) elements + more > limits.elements()) {
+      faults.add(
+          "too-large",
+          item.node(),
+          "With " + item.owner() + " the plan holds more than " + limits.elements() + " elements.",
+          "Split the plan, or raise the reader's limit.");
       return false;
     }
-    elements += (int) more;
+    elements += more;
     return true;
   }
 }

@@ -123,7 +123,7 @@ final class ElementTrees {
     own(item, "height", part.height(), size == null ? null : size.height());
     own(item, "depth", part.depth(), size == null ? null : size.depth());
     tree.length(item, "front", part.front());
-    Mount mount = PartCopy.mount(part);
+    Mount mount = part instanceof Part.Electrical electrical ? electrical.mount() : null;
     PlanTree.text(item, "mount", mount == null ? null : mount.word());
     Material material = part.material();
     PlanTree.text(item, "material", material == null ? null : material.word());

@@ -15,7 +15,10 @@ final class Ids {
   private final Context context;
   private final Map<String, Node> owners = new HashMap<>();
   private final Map<String, Integer> rows = new HashMap<>();
+
+  /** Ids of rows of which it is not known how many items they have. */
   private final Set<String> uncounted = new HashSet<>();
+
   private final List<Reference> references = new ArrayList<>();
 
   Ids(Context context) {
@@ -24,14 +27,23 @@ final class Ids {
 
   private record Reference(Node node, String label, String id) {}
 
-  /** Takes the id of an element, or those of a row. */
-  void take(String id, @Nullable Repeat repeat, Fields element) {
+  /**
+   * Takes the id of an element that may be a row, or those of the row.
+   *
+   * @param id null if the element has none
+   * @param repeat the row that it stands for; null if it is none, or cannot be read
+   */
+  void take(@Nullable String id, @Nullable Repeat repeat, Fields element) {
     Node place = element.get("id");
-    if (place == null) {
+    if (id == null || place == null) {
       return;
     }
     if (repeat == null) {
-      take(id, place);
+      if (element.has("repeat")) {
+        uncounted.add(id);
+      } else {
+        take(id, place);
+      }
       return;
     }
     rows.put(id, repeat.count());
@@ -39,6 +51,14 @@ final class Ids {
       if (!take(Repeat.id(id, i), place)) {
         return;
       }
+    }
+  }
+
+  /** Takes the id of an element that is no row; null if it has none. */
+  void take(@Nullable String id, Fields element) {
+    Node place = element.get("id");
+    if (id != null && place != null) {
+      take(id, place);
     }
   }
 
@@ -59,11 +79,6 @@ final class Ids {
   private static String parentPointer(Node id) {
     String pointer = id.pointer();
     return pointer.substring(0, Math.max(0, pointer.lastIndexOf('/')));
-  }
-
-  /** Takes the id of a row of which it is not known how many items it has. */
-  void takeUncounted(String id) {
-    uncounted.add(id);
   }
 
   /** Notes that an element names another; checked when all are known. */

@@ -50,26 +50,10 @@ final class OpeningsReader {
     Node repeatNode = fields.get("repeat");
     Repeat repeat = repeatNode == null ? null : Repeat.read(context, fields, repeatNode);
     int count = repeat == null ? 1 : repeat.count();
-    if (!context.count(count)) {
-      context.faults.add(
-          "too-large",
-          fields.node(),
-          "With "
-              + fields.owner()
-              + " the plan holds more than "
-              + context.limits.elements()
-              + " elements.",
-          "Split the plan, or raise the reader's limit.");
+    if (!context.count(count, fields) || !fields.node().isClosed()) {
       return;
     }
-    if (!fields.node().isClosed()) {
-      return;
-    }
-    if (id != null && (repeat != null || repeatNode == null)) {
-      ids.take(id, repeat, fields);
-    } else if (id != null) {
-      ids.takeUncounted(id);
-    }
+    ids.take(id, repeat, fields);
     if (id == null || face == null || from == null || sill == null) {
       return;
     }

@@ -3,8 +3,8 @@ package org.rimefast.plan.internal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Amount;
-import org.rimefast.plan.Mount;
 import org.rimefast.plan.Part;
+import org.rimefast.plan.Placement;
 
 /** Copies of a part with another id and place. */
 final class PartCopy {
@@ -21,99 +21,36 @@ final class PartCopy {
    * <p>A row that goes up takes the service holes of its studs along.
    */
   static Part moved(Part part, String id, Repeat repeat, int steps) {
-    Amount along = repeat.up() ? part.along() : shifted(part.along(), repeat, steps);
-    Amount up = repeat.up() ? shifted(part.up(), repeat, steps) : part.up();
+    Placement placement = moved(part.placement(), repeat, steps);
     if (part instanceof Part.Stud p) {
       List<Part.ServiceHole> holes =
           repeat.up() && steps > 0
               ? p.holes().stream().map(hole -> moved(hole, repeat, steps)).toList()
               : p.holes();
-      return new Part.Stud(
-          id,
-          p.pointer(),
-          p.face(),
-          along,
-          up,
-          p.width(),
-          p.height(),
-          p.depth(),
-          p.front(),
-          p.material(),
-          p.section(),
-          holes);
+      return new Part.Stud(id, p.pointer(), placement, p.section(), holes);
     }
     if (part instanceof Part.Box p) {
-      return new Part.Box(
-          id,
-          p.pointer(),
-          p.kind(),
-          p.size(),
-          p.face(),
-          along,
-          up,
-          p.width(),
-          p.height(),
-          p.depth(),
-          p.mount(),
-          p.front(),
-          p.material());
+      return new Part.Box(id, p.pointer(), p.kind(), p.size(), placement, p.mount());
     }
     if (part instanceof Part.Bar p) {
-      return new Part.Bar(
-          id,
-          p.pointer(),
-          p.face(),
-          along,
-          up,
-          p.width(),
-          p.height(),
-          p.depth(),
-          p.front(),
-          p.material());
+      return new Part.Bar(id, p.pointer(), placement);
     }
     if (part instanceof Part.Bracket p) {
-      return new Part.Bracket(
-          id,
-          p.pointer(),
-          p.holds(),
-          p.face(),
-          along,
-          up,
-          p.width(),
-          p.height(),
-          p.depth(),
-          p.front(),
-          p.material());
+      return new Part.Bracket(id, p.pointer(), p.holds(), placement);
     }
     if (part instanceof Part.Panel p) {
-      return new Part.Panel(
-          id,
-          p.pointer(),
-          p.face(),
-          along,
-          up,
-          p.width(),
-          p.height(),
-          p.depth(),
-          p.mount(),
-          p.front(),
-          p.material());
+      return new Part.Panel(id, p.pointer(), placement, p.mount());
     }
     if (part instanceof Part.Luminaire p) {
-      return new Part.Luminaire(
-          id,
-          p.pointer(),
-          p.face(),
-          along,
-          up,
-          p.width(),
-          p.height(),
-          p.depth(),
-          p.mount(),
-          p.front(),
-          p.material());
+      return new Part.Luminaire(id, p.pointer(), placement, p.mount());
     }
     throw new IllegalStateException("a kind of part that cannot be copied: " + part.getClass());
+  }
+
+  private static Placement moved(Placement first, Repeat repeat, int steps) {
+    return repeat.up()
+        ? first.at(first.along(), shifted(first.up(), repeat, steps))
+        : first.at(shifted(first.along(), repeat, steps), first.up());
   }
 
   private static Part.ServiceHole moved(Part.ServiceHole hole, Repeat repeat, int steps) {
@@ -126,16 +63,5 @@ final class PartCopy {
 
   private static @Nullable Amount shifted(@Nullable Amount start, Repeat repeat, int steps) {
     return start == null ? null : Lengths.moved(start, repeat.spacing(), steps);
-  }
-
-  /** How a box, panel or luminaire stands to the lining; null for others or if not given. */
-  static @Nullable Mount mount(Part part) {
-    if (part instanceof Part.Box box) {
-      return box.mount();
-    }
-    if (part instanceof Part.Panel panel) {
-      return panel.mount();
-    }
-    return part instanceof Part.Luminaire luminaire ? luminaire.mount() : null;
   }
 }

@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
-import org.rimefast.plan.Material;
 import org.rimefast.plan.Mount;
 import org.rimefast.plan.Part;
+import org.rimefast.plan.Placement;
 import org.rimefast.plan.Products;
 import org.rimefast.plan.StudSection;
 import org.rimefast.plan.internal.json.Node;
@@ -37,19 +37,6 @@ final class PartsReader {
   /** The parts that one item of the file stands for: {@code parts[first .. first + count - 1]}. */
   record Row(Node node, String what, int first, int count) {}
 
-  /** What every part has. */
-  private record Common(
-      String id,
-      String pointer,
-      Face face,
-      @Nullable Amount along,
-      @Nullable Amount up,
-      @Nullable Amount width,
-      @Nullable Amount height,
-      @Nullable Amount depth,
-      @Nullable Amount front,
-      @Nullable Material material) {}
-
   List<Part> parts() {
     return parts;
   }
@@ -73,10 +60,8 @@ final class PartsReader {
     Face face = fields.requiredWord("face", Names.FACES);
     Node repeatNode = fields.get("repeat");
     Repeat repeat = repeatNode == null ? null : Repeat.read(context, fields, repeatNode);
-    Common common =
-        new Common(
-            id == null ? "" : id,
-            fields.node().pointer(),
+    Placement placement =
+        new Placement(
             face == null ? Face.LEFT : face,
             fields.length("along", Amounts.Range.ANY),
             fields.length("up", Amounts.Range.ANY),
@@ -85,17 +70,13 @@ final class PartsReader {
             fields.length("depth", Amounts.Range.POSITIVE),
             fields.length("front", Amounts.Range.ANY),
             fields.word("material", Names.MATERIALS));
-    Part part = list.read(this, fields, common, face);
+    Part part = list.read(this, fields, id == null ? "" : id, placement);
     boolean placed = repeat == null || hasStart(fields, repeat);
     int count = repeat == null ? 1 : repeat.count();
-    if (!counted(fields, count) || !fields.node().isClosed()) {
+    if (!context.count(count, fields) || !fields.node().isClosed()) {
       return;
     }
-    if (id != null && (repeat != null || repeatNode == null)) {
-      ids.take(id, repeat, fields);
-    } else if (id != null) {
-      ids.takeUncounted(id);
-    }
+    ids.take(id, repeat, fields);
     boolean whole = id != null && face != null && placed;
     if (part == null || !whole || (repeatNode != null && repeat == null)) {
       return;
@@ -108,22 +89,6 @@ final class PartsReader {
         parts.add(PartCopy.inRow(part, repeat, i));
       }
     }
-  }
-
-  private boolean counted(Fields fields, int count) {
-    boolean fits = context.count(count);
-    if (!fits) {
-      context.faults.add(
-          "too-large",
-          fields.node(),
-          "With "
-              + fields.owner()
-              + " the plan holds more than "
-              + context.limits.elements()
-              + " elements.",
-          "Split the plan, or raise the reader's limit.");
-    }
-    return fits;
   }
 
   private boolean hasStart(Fields fields, Repeat repeat) {
@@ -148,83 +113,40 @@ final class PartsReader {
   enum PartList {
     STUDS("studs", "stud", "section", "holes") {
       @Override
-      Part read(PartsReader reader, Fields fields, Common common, @Nullable Face face) {
-        return reader.stud(fields, common, face);
+      Part read(PartsReader reader, Fields fields, String id, Placement placement) {
+        return reader.stud(fields, id, placement);
       }
     },
     BOXES("boxes", "box", "kind", "size", "mount") {
       @Override
-      @Nullable Part read(PartsReader reader, Fields fields, Common common, @Nullable Face face) {
-        return reader.box(fields, common);
+      @Nullable Part read(PartsReader reader, Fields fields, String id, Placement placement) {
+        return reader.box(fields, id, placement);
       }
     },
     BARS("bars", "bar") {
       @Override
-      Part read(PartsReader reader, Fields fields, Common c, @Nullable Face face) {
-        return new Part.Bar(
-            c.id,
-            c.pointer,
-            c.face,
-            c.along,
-            c.up,
-            c.width,
-            c.height,
-            c.depth,
-            c.front,
-            c.material);
+      Part read(PartsReader reader, Fields fields, String id, Placement placement) {
+        return new Part.Bar(id, fields.node().pointer(), placement);
       }
     },
     BRACKETS("brackets", "bracket", "holds") {
       @Override
-      Part read(PartsReader reader, Fields fields, Common c, @Nullable Face face) {
+      Part read(PartsReader reader, Fields fields, String id, Placement placement) {
         String holds = fields.text("holds");
         reader.ids.refer(fields, "holds", holds);
-        return new Part.Bracket(
-            c.id,
-            c.pointer,
-            holds,
-            c.face,
-            c.along,
-            c.up,
-            c.width,
-            c.height,
-            c.depth,
-            c.front,
-            c.material);
+        return new Part.Bracket(id, fields.node().pointer(), holds, placement);
       }
     },
     PANELS("panels", "panel", "mount") {
       @Override
-      Part read(PartsReader reader, Fields fields, Common c, @Nullable Face face) {
-        return new Part.Panel(
-            c.id,
-            c.pointer,
-            c.face,
-            c.along,
-            c.up,
-            c.width,
-            c.height,
-            c.depth,
-            mount(fields),
-            c.front,
-            c.material);
+      Part read(PartsReader reader, Fields fields, String id, Placement placement) {
+        return new Part.Panel(id, fields.node().pointer(), placement, mount(fields));
       }
     },
     LUMINAIRES("luminaires", "luminaire", "mount") {
       @Override
-      Part read(PartsReader reader, Fields fields, Common c, @Nullable Face face) {
-        return new Part.Luminaire(
-            c.id,
-            c.pointer,
-            c.face,
-            c.along,
-            c.up,
-            c.width,
-            c.height,
-            c.depth,
-            mount(fields),
-            c.front,
-            c.material);
+      Part read(PartsReader reader, Fields fields, String id, Placement placement) {
+        return new Part.Luminaire(id, fields.node().pointer(), placement, mount(fields));
       }
     };
 
@@ -256,31 +178,18 @@ final class PartsReader {
       return fields;
     }
 
-    abstract @Nullable Part read(
-        PartsReader reader, Fields fields, Common common, @Nullable Face face);
+    abstract @Nullable Part read(PartsReader reader, Fields fields, String id, Placement placement);
 
     private static @Nullable Mount mount(Fields fields) {
       return fields.word("mount", Names.MOUNTS);
     }
   }
 
-  private Part stud(Fields fields, Common c, @Nullable Face face) {
+  private Part stud(Fields fields, String id, Placement placement) {
     StudSection own = facesReader.stud(fields, "section");
-    FaceBuild build = face == null ? null : faces.get(face);
+    FaceBuild build = faces.get(placement.face());
     StudSection section = own == null && build != null ? build.stud() : own;
-    return new Part.Stud(
-        c.id,
-        c.pointer,
-        c.face,
-        c.along,
-        c.up,
-        c.width,
-        c.height,
-        c.depth,
-        c.front,
-        c.material,
-        section,
-        holes(fields));
+    return new Part.Stud(id, fields.node().pointer(), placement, section, holes(fields));
   }
 
   private List<Part.ServiceHole> holes(Fields stud) {
@@ -299,7 +208,7 @@ final class PartsReader {
     return holes;
   }
 
-  private @Nullable Part box(Fields fields, Common c) {
+  private @Nullable Part box(Fields fields, String id, Placement given) {
     Part.Box.Kind kind = fields.requiredWord("kind", Names.BOX_KINDS);
     Mount mount = PartList.mount(fields);
     String size = fields.text("size");
@@ -311,20 +220,23 @@ final class PartsReader {
     if (kind == null) {
       return null;
     }
+    Placement placement =
+        new Placement(
+            given.face(),
+            given.along(),
+            given.up(),
+            sized(given.width(), product.map(Products.BoxSize::width)),
+            sized(given.height(), product.map(Products.BoxSize::height)),
+            sized(given.depth(), product.map(Products.BoxSize::depth)),
+            given.front(),
+            given.material());
     return new Part.Box(
-        c.id,
-        c.pointer,
+        id,
+        fields.node().pointer(),
         kind,
         product.map(Products.BoxSize::name).orElse(null),
-        c.face,
-        c.along,
-        c.up,
-        sized(c.width, product.map(Products.BoxSize::width)),
-        sized(c.height, product.map(Products.BoxSize::height)),
-        sized(c.depth, product.map(Products.BoxSize::depth)),
-        mount,
-        c.front,
-        c.material);
+        placement,
+        mount);
   }
 
   private static @Nullable Amount sized(@Nullable Amount own, Optional<Quantity> product) {

@@ -35,26 +35,16 @@ final class RunsReader {
   void read(Fields plan) {
     for (Node item : plan.items("runs")) {
       Fields fields = Fields.of(context, item, "run", FIELDS);
-      if (fields != null && context.count(1)) {
+      if (fields != null && context.count(1, fields)) {
         readRun(fields);
-      } else if (fields != null) {
-        context.faults.add(
-            "too-large",
-            item,
-            "With "
-                + fields.owner()
-                + " the plan holds more than "
-                + context.limits.elements()
-                + " elements.",
-            "Split the plan, or raise the reader's limit.");
       }
     }
   }
 
   private void readRun(Fields fields) {
     String id = fields.requiredText("id", "Add \"id\": a name that no other element has.");
-    if (id != null && fields.node().isClosed()) {
-      ids.take(id, null, fields);
+    if (fields.node().isClosed()) {
+      ids.take(id, fields);
     }
     Run.Kind kind = fields.requiredWord("kind", Names.RUN_KINDS);
     Amount diameter = fields.length("diameter", Amounts.Range.POSITIVE);

@@ -14,6 +14,7 @@ import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild.Ribs;
 import org.rimefast.plan.Material;
 import org.rimefast.plan.Mount;
+import org.rimefast.plan.Placement;
 import org.rimefast.plan.Run;
 import org.rimefast.plan.StudSection;
 
@@ -126,7 +127,9 @@ class PlacementTest {
     plan.parts.set(
         1,
         new org.rimefast.plan.Part.Bar(
-            "bar", "/bars/0", Face.LEFT, mm(1), mm(1), mm(1), mm(1), mm(1), null, null));
+            "bar",
+            "/bars/0",
+            new Placement(Face.LEFT, mm(1), mm(1), mm(1), mm(1), mm(1), null, null)));
     ModuleGeometry geometry = plan.geometry();
     assertThat(geometry.missing(0)).containsExactly("/boxes/0/mount");
     assertThat(geometry.missing(1)).containsExactly("/bars/0/front");

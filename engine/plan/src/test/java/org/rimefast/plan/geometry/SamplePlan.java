@@ -15,6 +15,7 @@ import org.rimefast.plan.Material;
 import org.rimefast.plan.Mount;
 import org.rimefast.plan.Opening;
 import org.rimefast.plan.Part;
+import org.rimefast.plan.Placement;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanSource;
 import org.rimefast.plan.Room;
@@ -129,15 +130,8 @@ final class SamplePlan {
             "/boxes/" + index,
             Part.Box.Kind.DEVICE,
             null,
-            face,
-            along,
-            up,
-            width,
-            height,
-            depth,
-            mount,
-            front,
-            Material.STEEL));
+            new Placement(face, along, up, width, height, depth, front, Material.STEEL),
+            mount));
     return index;
   }
 
@@ -156,14 +150,8 @@ final class SamplePlan {
         new Part.Bar(
             "part-" + index,
             "/bars/" + index,
-            face,
-            mm(along),
-            mm(up),
-            mm(width),
-            mm(height),
-            mm(depth),
-            mm(front),
-            material));
+            new Placement(
+                face, mm(along), mm(up), mm(width), mm(height), mm(depth), mm(front), material)));
     return index;
   }
 
@@ -173,14 +161,7 @@ final class SamplePlan {
         new Part.Stud(
             "part-" + index,
             "/studs/" + index,
-            face,
-            mm(along),
-            null,
-            null,
-            null,
-            null,
-            null,
-            Material.STEEL,
+            new Placement(face, mm(along), null, null, null, null, null, Material.STEEL),
             section,
             List.of()));
     return index;

@@ -38,12 +38,7 @@ final class Nouns {
     words
         .noun(ITEM, (facts, handle) -> facts.isPart(handle) || facts.isRun(handle))
         .noun(PART, PlanFacts::isPart)
-        .noun(
-            ELECTRICAL_PART,
-            (facts, handle) ->
-                isPart(facts, handle, Part.Box.class)
-                    || isPart(facts, handle, Part.Panel.class)
-                    || isPart(facts, handle, Part.Luminaire.class))
+        .noun(ELECTRICAL_PART, (facts, handle) -> isPart(facts, handle, Part.Electrical.class))
         .noun(BOX, (facts, handle) -> isPart(facts, handle, Part.Box.class))
         .noun(STUD, (facts, handle) -> isPart(facts, handle, Part.Stud.class))
         .noun(BAR, (facts, handle) -> isPart(facts, handle, Part.Bar.class))

@@ -5,6 +5,7 @@ import static org.rimefast.check.internal.steel.Kinds.property;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.check.Dictionary;
+import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Truth;
 import org.rimefast.check.Word;
 import org.rimefast.lang.vocabulary.Link;
@@ -25,9 +26,9 @@ final class PartWords {
     words
         .choice(
             property(Nouns.ELECTRICAL_PART, "mount", Kinds.MOUNT),
-            (facts, element, arguments) -> place(mount(facts.part(element))),
+            (facts, element, arguments) -> place(mount(facts, element)),
             (facts, element, arguments, out) ->
-                Given.explain(facts, element, mount(facts.part(element)), "mount", out))
+                Given.explain(facts, element, mount(facts, element), "mount", out))
         .choice(
             property(Nouns.PART, "material", Kinds.MATERIAL),
             (facts, element, arguments) -> place(facts.part(element).material()),
@@ -54,19 +55,19 @@ final class PartWords {
         .relation(
             Kinds.being(Nouns.ELECTRICAL_PART, "recessed"),
             (facts, element, arguments) -> {
-              Mount mount = mount(facts.part(element));
+              Mount mount = mount(facts, element);
               return mount == null ? Truth.UNKNOWN : Truth.of(mount != Mount.SURFACE);
             },
             (facts, element, arguments, out) ->
-                Given.explain(facts, element, mount(facts.part(element)), "mount", out))
+                Given.explain(facts, element, mount(facts, element), "mount", out))
         .relation(
             Kinds.being(Nouns.ELECTRICAL_PART, "mounted on the lining"),
             (facts, element, arguments) -> {
-              Mount mount = mount(facts.part(element));
+              Mount mount = mount(facts, element);
               return mount == null ? Truth.UNKNOWN : Truth.of(mount == Mount.SURFACE);
             },
             (facts, element, arguments, out) ->
-                Given.explain(facts, element, mount(facts.part(element)), "mount", out))
+                Given.explain(facts, element, mount(facts, element), "mount", out))
         .relation(
             Kinds.being(Nouns.ITEM, "metal"),
             (facts, element, arguments) -> {
@@ -133,14 +134,8 @@ final class PartWords {
     return value == null ? -1 : value.ordinal();
   }
 
-  /** How a part is mounted; null for those that have no mount, and where the plan does not say. */
-  static @Nullable Mount mount(Part part) {
-    if (part instanceof Part.Box box) {
-      return box.mount();
-    }
-    if (part instanceof Part.Panel panel) {
-      return panel.mount();
-    }
-    return part instanceof Part.Luminaire luminaire ? luminaire.mount() : null;
+  /** How an electrical part is mounted; null where the plan does not say. */
+  private static @Nullable Mount mount(PlanFacts facts, int element) {
+    return ((Part.Electrical) facts.part(element)).mount();
   }
 }

@@ -43,7 +43,7 @@ public abstract sealed class Node {
 
     /** To the next item of {@code parent}. */
     public static Step item(Sequence parent, Position position) {
-      return new Step(parent, null, parent.items.size(), position);
+      return new Step(parent, null, parent.children.size(), position);
     }
   }
 
@@ -88,10 +88,16 @@ public abstract sealed class Node {
 
   /** A value that holds others. */
   public abstract static sealed class Container extends Node {
+    final List<Node> children;
     private boolean closed = true;
 
-    Container(Step step) {
+    Container(Step step, int expected) {
       super(step);
+      children = new ArrayList<>(expected);
+    }
+
+    final void add(Node child) {
+      children.add(child);
     }
 
     /** False if the text broke off inside. */
@@ -102,36 +108,27 @@ public abstract sealed class Node {
     void markOpen(boolean open) {
       closed = !open;
     }
-
-    abstract void add(Node child);
   }
 
   /** A JSON object. Members keep their order; a second one of the same name is kept too. */
   public static final class Structure extends Container {
-    private final List<Node> members = new ArrayList<>(6);
-
     public Structure(Step step) {
-      super(step);
+      super(step, 6);
     }
 
     /** The members, each with its name. */
     public List<Node> members() {
-      return Collections.unmodifiableList(members);
+      return Collections.unmodifiableList(children);
     }
 
     /** The first member of that name. */
     public @Nullable Node member(String name) {
-      for (Node member : members) {
+      for (Node member : children) {
         if (name.equals(member.name())) {
           return member;
         }
       }
       return null;
-    }
-
-    @Override
-    public void add(Node child) {
-      members.add(child);
     }
 
     @Override
@@ -142,20 +139,13 @@ public abstract sealed class Node {
 
   /** A JSON array. */
   public static final class Sequence extends Container {
-    private final List<Node> items = new ArrayList<>(4);
-
     public Sequence(Step step) {
-      super(step);
+      super(step, 4);
     }
 
     /** The items. */
     public List<Node> items() {
-      return Collections.unmodifiableList(items);
-    }
-
-    @Override
-    public void add(Node child) {
-      items.add(child);
+      return Collections.unmodifiableList(children);
     }
 
     @Override
