@@ -110,10 +110,22 @@ public final class Checker {
   /**
    * The same for an element by its handle, such as a face or the room, which have no id.
    *
-   * @throws IllegalArgumentException if there is no such rule
+   * @throws IllegalArgumentException if there is no such rule, or it does not speak of this element
    */
   public Finding explain(String ruleId, int handle, PlanFacts facts) {
-    return evaluator(facts).explain(program(ruleId).rule(), handle);
+    Rule rule = program(ruleId).rule();
+    if (handle < 0 || handle >= facts.size() || !facts.isMember(rule.subject().noun(), handle)) {
+      throw new IllegalArgumentException(
+          "rule "
+              + ruleId
+              + " speaks of "
+              + rule.subject().noun().plural()
+              + ", and this is none: "
+              + (handle < 0 || handle >= facts.size()
+                  ? "handle " + handle
+                  : facts.name(handle).label()));
+    }
+    return evaluator(facts).explain(rule, handle);
   }
 
   private RuleProgram program(String ruleId) {

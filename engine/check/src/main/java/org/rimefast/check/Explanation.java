@@ -5,6 +5,9 @@ import java.util.List;
 
 /** Receives what a word of the dictionary has to say about how it came to its answer. */
 public final class Explanation {
+  /** The name under which evidence tells why something could not be worked out. */
+  public static final String FAILURE = "failure";
+
   private final List<Evidence.Fact> facts = new ArrayList<>();
   private final List<MissingValue> missing = new ArrayList<>();
   private final List<String> reasons = new ArrayList<>();
@@ -14,6 +17,10 @@ public final class Explanation {
 
   /** Something that was seen: {@code fact("faces", "inward rib 12")}. */
   public void fact(String name, String value) {
+    if (name.equals(FAILURE)) {
+      throw new IllegalArgumentException(
+          "a fact cannot be named \"" + FAILURE + "\": that tells why something failed");
+    }
     facts.add(new Evidence.Fact(name, value));
   }
 

@@ -9,9 +9,19 @@ import org.rimefast.units.QuantityFormat;
 final class Fields {
   private Fields() {}
 
-  /** {@code outdoorDesignTemperature} as {@code outdoor design temperature}. */
+  /**
+   * {@code outdoorDesignTemperature} as {@code outdoor design temperature}, {@code foam/thickness}
+   * as {@code foam thickness}, {@code path/1/depth} as {@code depth of point 2 of the path}.
+   *
+   * @param field a field's place within its element, as the end of a JSON pointer
+   */
   static String words(String field) {
-    return field.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+    String[] steps = field.split("/", -1);
+    String last = steps[steps.length - 1];
+    if (steps.length == 3 && steps[0].equals("path")) {
+      return last + " of point " + (Integer.parseInt(steps[1]) + 1) + " of the path";
+    }
+    return String.join(" ", steps).replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
   }
 
   /** {@code left wall}, {@code roof}. */

@@ -27,6 +27,7 @@ import org.rimefast.plan.geometry.ModuleGeometry;
  */
 public final class PlanFacts {
   private static final Face[] FACES = Face.values();
+  private static final String DEFAULT_FACE = "/faces/default";
 
   private final Plan plan;
   private final Dictionary dictionary;
@@ -165,7 +166,13 @@ public final class PlanFacts {
 
   private Membership membership(Noun noun) {
     Membership known = members.get(noun.id());
-    return known != null ? known : members.computeIfAbsent(noun.id(), id -> workOut(noun));
+    if (known != null) {
+      return known;
+    }
+    // Not computeIfAbsent: what a noun means may rest on what another one means.
+    Membership made = workOut(noun);
+    Membership first = members.putIfAbsent(noun.id(), made);
+    return first != null ? first : made;
   }
 
   private Membership workOut(Noun noun) {
@@ -188,8 +195,12 @@ public final class PlanFacts {
    */
   public <T> T keep(Key<T> key, Function<PlanFacts, T> make) {
     Object known = kept.get(key);
-    return key.type()
-        .cast(known != null ? known : kept.computeIfAbsent(key, k -> make.apply(this)));
+    if (known == null) {
+      T made = make.apply(this);
+      Object first = kept.putIfAbsent(key, made);
+      known = first != null ? first : made;
+    }
+    return key.type().cast(known);
   }
 
   /** Names something that is worked out once for each plan. */
@@ -209,12 +220,18 @@ public final class PlanFacts {
   /** A value that the plan does not give, by its JSON pointer. */
   public MissingValue missing(String pointer) {
     String owner = pointer.substring(0, Math.max(0, pointer.lastIndexOf('/')));
-    String field = pointer.substring(pointer.lastIndexOf('/') + 1);
-    Integer handle = handlesByPointer.get(owner);
-    if (handle != null) {
-      return missing(pointer, field, Optional.of(name(handle).label()));
+    while (!owner.isEmpty()) {
+      Integer handle = handlesByPointer.get(owner);
+      String field = pointer.substring(owner.length() + 1);
+      if (handle != null) {
+        return missing(pointer, field, Optional.of(name(handle).label()));
+      }
+      if (owner.equals(DEFAULT_FACE)) {
+        return missing(pointer, field, Optional.of("the faces' default"));
+      }
+      owner = owner.substring(0, owner.lastIndexOf('/'));
     }
-    return missing(pointer, field, Optional.empty());
+    return missing(pointer, pointer.substring(pointer.lastIndexOf('/') + 1), Optional.empty());
   }
 
   private MissingValue missing(String pointer, String field, Optional<String> owner) {

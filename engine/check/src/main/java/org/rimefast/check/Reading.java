@@ -28,11 +28,18 @@ public final class Reading {
     between(value - tolerance, value + tolerance);
   }
 
-  /** The number lies from {@code low} to {@code high}; NaN for either means that it is missing. */
+  /**
+   * The number lies from {@code low} to {@code high}; NaN for either means that it is missing, and
+   * an infinite one that it cannot be worked out.
+   */
   public void between(double low, double high) {
     least = low;
     most = high;
-    state = low <= high ? State.PRESENT : State.MISSING;
+    if (Double.isInfinite(low) || Double.isInfinite(high)) {
+      state = State.FAILED;
+    } else {
+      state = low <= high ? State.PRESENT : State.MISSING;
+    }
   }
 
   /** The plan does not give it. */

@@ -3,8 +3,9 @@ package org.rimefast.check;
 import java.util.Optional;
 
 /**
- * What a word of the vocabulary does on a plan. Functions must be pure, must not allocate, and get
- * elements as handles of {@link PlanFacts}.
+ * What a word of the vocabulary does on a plan. Functions must be pure, must neither allocate nor
+ * throw (a number that cannot be worked out is {@link Reading#failed()}), and get elements as
+ * handles of {@link PlanFacts}.
  */
 public sealed interface Word {
   /** How the word explains its answer; asked only for findings. */

@@ -79,6 +79,77 @@ class VerdictTest {
   }
 
   @Test
+  void aLimitInWordsKeepsItsMinusSign() {
+    Plan plan = Given.module(40, 25, ""); // outdoors -38 degC
+    for (String sentence :
+        new String[] {
+          "room must have outdoor design temperature of at most -40 degC",
+          "room must have outdoor design temperature <= -40 degC",
+          "for each room, its outdoor design temperature must be less than -38 degC",
+          "for each room, its outdoor design temperature must be less than -40.5 degF"
+        }) {
+      assertThat(Given.check(sentence, plan).count(Verdict.BROKEN)).as(sentence).isOne();
+    }
+    assertThat(
+            Given.check("room must have outdoor design temperature of at least -38 degC", plan)
+                .count(Verdict.MET))
+        .isOne();
+  }
+
+  @Test
+  void aPartWithoutDepthIsCertainlyNotNearOneThatIsFarAlongTheWall() {
+    String far = Given.box("A", 400).replace("'depth': 47.6, ", "") + ", " + Given.box("B", 3400);
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + far + "]");
+    assertThat(Given.check("box must not be within 6 in of another box", plan).count(Verdict.MET))
+        .isEqualTo(2);
+  }
+
+  @Test
+  void aBarThatEndsWhereABoxBeginsDoesNotPassBehindIt() {
+    for (String along : new String[] {"500.3", "501.3", "507.3", "519.3", "533.3"}) {
+      String box =
+          Given.box("A", Double.parseDouble(along)).replace("'width': 54", "'width': 10.1");
+      double bar = Double.parseDouble(along) + (10.1 + 20.3) / 2;
+      Plan plan =
+          Given.module(
+              40,
+              25,
+              ", 'boxes': ["
+                  + box
+                  + "], 'bars': [{'id': 'X', 'face': 'left', 'along': "
+                  + bar
+                  + ", 'up': 1200, 'width': 20.3, 'height': 40, 'depth': 3, 'front': 50}]");
+      assertThat(Given.check("bar must not pass behind a box", plan).count(Verdict.MET)).isOne();
+    }
+  }
+
+  @Test
+  void aCountThatDependsOnAMissingValueNamesIt() {
+    String boxes = Given.box("A", 400) + ", " + Given.box("B", 800).replace("'depth': 47.6, ", "");
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + boxes + "]");
+    Finding finding =
+        Given.check("for each room, number of boxes (where depth > 1 in) must be at most 1", plan)
+            .findings()
+            .get(0);
+    assertThat(finding.reason())
+        .isEqualTo(
+            "number of boxes (where depth > 1 in) is 1 to 2, so at most 1 cannot be told:"
+                + " depth of box B is missing");
+  }
+
+  @Test
+  void theLastStudHasNoNextAndSaysSo() {
+    Plan plan = Given.module(40, 25, ", 'studs': [{'id': 'S', 'face': 'left', 'along': 600}]");
+    assertThat(
+            Given.check("stud must have spacing to the next stud <= 17 in", plan)
+                .findings()
+                .get(0)
+                .reason())
+        .isEqualTo(
+            "spacing to the next stud of stud S cannot be told: stud S is the last on its face");
+  }
+
+  @Test
   void notApplicableNamesTheConditionThatDidNotHold() {
     Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
     Finding finding =

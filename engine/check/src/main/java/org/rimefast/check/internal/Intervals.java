@@ -17,7 +17,8 @@ public final class Intervals {
 
   /** How near two numbers must be to count as equal. */
   public static double guard(double a, double b) {
-    return GUARD * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
+    double guard = GUARD * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
+    return guard < Double.POSITIVE_INFINITY ? guard : 0;
   }
 
   /** What is known of {@code left comparison right}. */

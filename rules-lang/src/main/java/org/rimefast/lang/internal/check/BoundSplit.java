@@ -7,6 +7,7 @@ import org.rimefast.lang.internal.syntax.Operand;
 import org.rimefast.lang.internal.syntax.Phrase;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.source.Span;
+import org.rimefast.units.Quantity;
 
 /**
  * An operand cut at the first {@code at least} or the like: {@code clearance of at least 50 mm}.
@@ -57,18 +58,35 @@ record BoundSplit(
   }
 
   private static Optional<BoundSplit> ofChain(Operand.Chain chain) {
-    for (int i = 0; i < chain.operands().size(); i++) {
+    List<Operand.Operator> operators = chain.operators();
+    int last = chain.operands().size() - 1;
+    for (int i = 0; i <= last; i++) {
       Optional<BoundSplit> inner = of(chain.operands().get(i));
       if (inner.isPresent()) {
         List<Operand> left = new ArrayList<>(chain.operands().subList(0, i));
         inner.get().left().ifPresent(left::add);
         List<Operand> right = new ArrayList<>();
         inner.get().right().ifPresent(right::add);
-        right.addAll(chain.operands().subList(i + 1, chain.operands().size()));
-        List<Operand.Operator> operators = chain.operators();
+        List<Operand> after = new ArrayList<>(chain.operands().subList(i + 1, last + 1));
+        if (right.isEmpty() && !after.isEmpty()) {
+          // "less than -38 degC": the sign between the words and the number is the number's own.
+          Optional<Operand> signed =
+              operators.get(i) == Operand.Operator.MINUS
+                  ? negative(after.get(0))
+                  : Optional.empty();
+          if (signed.isEmpty()) {
+            after.clear();
+          } else {
+            after.set(0, signed.get());
+          }
+        }
+        right.addAll(after);
+        boolean dangling = i > 0 && inner.get().left().isEmpty();
         return Optional.of(
             new BoundSplit(
-                chain(left, operators.subList(0, Math.max(0, left.size() - 1))),
+                dangling
+                    ? Optional.empty()
+                    : chain(left, operators.subList(0, Math.max(0, left.size() - 1))),
                 inner.get().comparison(),
                 inner.get().bound(),
                 chain(
@@ -76,6 +94,28 @@ record BoundSplit(
                     operators.subList(
                         operators.size() - Math.max(0, right.size() - 1), operators.size()))));
       }
+    }
+    return Optional.empty();
+  }
+
+  /** The operand with its leading number made negative; empty if it begins with something else. */
+  private static Optional<Operand> negative(Operand operand) {
+    if (operand instanceof Operand.Chain chain) {
+      List<Operand> operands = new ArrayList<>(chain.operands());
+      return negative(operands.get(0))
+          .map(
+              first -> {
+                operands.set(0, first);
+                return new Operand.Chain(operands, chain.operators(), chain.span());
+              });
+    }
+    if (operand instanceof Phrase phrase
+        && phrase.items().get(0) instanceof Phrase.QuantityItem number) {
+      Quantity given = number.quantity();
+      List<Phrase.Item> items = new ArrayList<>(phrase.items());
+      Quantity opposite = new Quantity(given.number().negated(), given.unit(), "-" + given.text());
+      items.set(0, new Phrase.QuantityItem(opposite, number.span()));
+      return Optional.of(new Phrase(items, phrase.span()));
     }
     return Optional.empty();
   }

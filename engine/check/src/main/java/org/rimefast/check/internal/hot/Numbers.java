@@ -28,6 +28,7 @@ final class Numbers {
         into.missing();
         return;
       }
+      into.missing(); // a word that says nothing must not leave the last element's number
       function.measure(frame.facts, element, values, into);
     }
   }
@@ -36,6 +37,7 @@ final class Numbers {
   record OwnProperty(Word.NumberFunction function, int variable, int slots) implements Nodes.Read {
     @Override
     public void read(Frame frame, Reading into) {
+      into.missing(); // a word that says nothing must not leave the last element's number
       function.measure(frame.facts, frame.elements[variable], frame.slots[slots], into);
     }
   }

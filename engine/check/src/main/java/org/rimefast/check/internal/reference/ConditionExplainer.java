@@ -79,7 +79,8 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
     Outcome<Arguments> arguments = new ValueFinder(scope).arguments(holds.arguments());
     String question = "whether " + describer.holds(holds, true);
     if (subject.value().isEmpty() || arguments.value().isEmpty()) {
-      return Reasons.unknown(question, Outcome.without(subject).and(arguments));
+      return Reasons.unknown(
+          question, Outcome.without(subject.value().isEmpty() ? subject : arguments));
     }
     Word.RelationWord word = scope.words().relation(holds.relation());
     int element = subject.value().get();

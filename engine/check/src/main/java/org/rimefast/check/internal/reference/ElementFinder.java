@@ -55,7 +55,11 @@ final class ElementFinder {
     Explanation explanation = new Explanation();
     word.explainer().explain(scope.facts(), element, arguments, explanation);
     return new Outcome<>(
-        Optional.empty(), Optional.empty(), explanation.facts(), explanation.missing(), List.of());
+        Optional.empty(),
+        Optional.empty(),
+        explanation.facts(),
+        explanation.missing(),
+        explanation.reasons());
   }
 
   /** How people call the element. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.Measurement;
+import org.rimefast.check.MissingValue;
 import org.rimefast.check.Truth;
 import org.rimefast.check.internal.Intervals;
 import org.rimefast.lang.rule.Comparison;
@@ -44,7 +45,7 @@ final class NumberComparison {
     Truth truth = Intervals.compare(compare.comparison(), a.least(), a.most(), b.least(), b.most());
     Measurement measurement = measurement(compare, quantity, a, b);
     return new Evidence(
-        statement(measurement, truth),
+        statement(measurement, truth, both.missing()),
         truth,
         Optional.of(measurement),
         both.facts(),
@@ -106,7 +107,7 @@ final class NumberComparison {
     };
   }
 
-  private String statement(Measurement measured, Truth truth) {
+  private String statement(Measurement measured, Truth truth, List<MissingValue> missing) {
     String limit =
         measured
             .limitName()
@@ -114,6 +115,9 @@ final class NumberComparison {
             .orElse(measured.limitText());
     String asked = Describer.words(measured.comparison()) + limit;
     String value = measured.quantity() + " is " + measured.measured();
+    if (truth == Truth.UNKNOWN && !missing.isEmpty()) {
+      return value + ", so " + asked + " cannot be told: " + Reasons.missingWords(missing);
+    }
     if (truth == Truth.UNKNOWN) {
       return value + " within the plan's tolerance, so " + asked + " is not certain";
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.rimefast.check.Evidence;
+import org.rimefast.check.Explanation;
 import org.rimefast.check.MissingValue;
 import org.rimefast.check.Truth;
 
@@ -14,14 +15,12 @@ final class Reasons {
   static final Evidence ALWAYS =
       new Evidence("always", Truth.TRUE, Optional.empty(), List.of(), List.of(), List.of());
 
-  private static final String FAILURE = "failure";
-
   private Reasons() {}
 
   /** Evidence that stands for itself. */
   static Evidence plain(String statement, Truth truth, Outcome<?> outcome) {
     List<Evidence.Fact> facts = new ArrayList<>(outcome.facts());
-    outcome.failure().ifPresent(why -> facts.add(new Evidence.Fact(FAILURE, why)));
+    outcome.failure().ifPresent(why -> facts.add(new Evidence.Fact(Explanation.FAILURE, why)));
     return new Evidence(
         statement,
         truth,
@@ -36,18 +35,20 @@ final class Reasons {
     String why =
         outcome
             .failure()
-            .or(() -> missingWords(outcome.missing()))
+            .or(() -> anyMissing(outcome.missing()))
             .or(() -> outcome.notes().stream().findFirst())
             .orElse("the plan does not say");
     return plain(question + " cannot be told: " + why, Truth.UNKNOWN, outcome);
   }
 
-  private static Optional<String> missingWords(List<MissingValue> missing) {
-    return missing.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            missing.stream().map(MissingValue::description).collect(Collectors.joining(", "))
-                + (missing.size() == 1 ? " is missing" : " are missing"));
+  /** {@code depth of box R-3 is missing}. */
+  static String missingWords(List<MissingValue> missing) {
+    return missing.stream().map(MissingValue::description).collect(Collectors.joining(", "))
+        + (missing.size() == 1 ? " is missing" : " are missing");
+  }
+
+  private static Optional<String> anyMissing(List<MissingValue> missing) {
+    return missing.isEmpty() ? Optional.empty() : Optional.of(missingWords(missing));
   }
 
   /** Why none of several unknown conditions can be told, in a few words. */
@@ -55,7 +56,7 @@ final class Reasons {
     return unknown.stream()
         .flatMap(evidence -> failure(evidence).stream())
         .findFirst()
-        .or(() -> missingWords(missing(unknown)))
+        .or(() -> anyMissing(missing(unknown)))
         .orElse("it lies within the plan's tolerance");
   }
 
@@ -100,7 +101,7 @@ final class Reasons {
   /** Why something in a tree of unknown evidence could not be worked out, if so. */
   static Optional<String> failure(Evidence evidence) {
     return evidence.facts().stream()
-        .filter(fact -> fact.name().equals(FAILURE))
+        .filter(fact -> fact.name().equals(Explanation.FAILURE))
         .map(Evidence.Fact::value)
         .findFirst()
         .or(

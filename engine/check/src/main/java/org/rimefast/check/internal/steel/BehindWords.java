@@ -55,10 +55,10 @@ final class BehindWords {
   }
 
   private static Truth more(double value, double tolerance) {
-    if (value > tolerance) {
+    if (value > tolerance + Touch.ROUNDING) {
       return Truth.TRUE;
     }
-    return value <= -tolerance ? Truth.FALSE : Truth.UNKNOWN;
+    return value <= Touch.ROUNDING - tolerance ? Truth.FALSE : Truth.UNKNOWN;
   }
 
   /** How far two stretches overlap; negative if they do not. */

@@ -78,10 +78,10 @@ final class Facing {
 
   /** What a margin says: not negative within the tolerance is true, negative beyond it is false. */
   private static Truth decide(double margin, double tolerance) {
-    if (margin >= tolerance) {
+    if (margin >= tolerance - Touch.ROUNDING) {
       return Truth.TRUE;
     }
-    return margin < -tolerance ? Truth.FALSE : Truth.UNKNOWN;
+    return margin < -tolerance - Touch.ROUNDING ? Truth.FALSE : Truth.UNKNOWN;
   }
 
   private static @Nullable CorrugatedSheet sheet(PlanFacts facts, int element) {

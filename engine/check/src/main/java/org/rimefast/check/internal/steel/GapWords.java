@@ -122,11 +122,16 @@ final class GapWords {
 
   private static Truth within(PlanFacts facts, int element, Arguments arguments) {
     Reading limit = arguments.number(0);
-    double gap = gap(facts, element, arguments.element(1));
+    int other = arguments.element(1);
+    double gap = gap(facts, element, other);
     if (Double.isNaN(gap)) {
-      return Truth.UNKNOWN;
+      return facts.isPart(element)
+              && facts.isPart(other)
+              && Extents.apart(facts, element, other, limit.most() * 1000)
+          ? Truth.FALSE
+          : Truth.UNKNOWN;
     }
-    double tolerance = tolerance(facts, element, arguments.element(1));
+    double tolerance = tolerance(facts, element, other);
     return Intervals.compare(
         Comparison.AT_MOST,
         Math.max(0, gap - tolerance) / 1000,

@@ -46,10 +46,10 @@ final class RunWords {
       return Truth.UNKNOWN;
     }
     double tolerance = facts.geometry().proudTolerance(run);
-    if (proud - tolerance > 0) {
+    if (proud - tolerance > Touch.ROUNDING) {
       return Truth.TRUE;
     }
-    return proud + tolerance <= 0 ? Truth.FALSE : Truth.UNKNOWN;
+    return proud + tolerance <= Touch.ROUNDING ? Truth.FALSE : Truth.UNKNOWN;
   }
 
   private static void explainProud(PlanFacts facts, int element, Explanation out) {

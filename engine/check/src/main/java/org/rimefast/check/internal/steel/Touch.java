@@ -4,6 +4,9 @@ import org.rimefast.check.Truth;
 
 /** When two bodies touch. */
 final class Touch {
+  /** Millimetres that the arithmetic may be off; far less than anything that can be built. */
+  static final double ROUNDING = 1e-6;
+
   private Touch() {}
 
   /**
@@ -18,9 +21,9 @@ final class Touch {
     if (Double.isNaN(gap)) {
       return Truth.UNKNOWN;
     }
-    if (gap <= contact) {
+    if (gap <= contact + ROUNDING) {
       return Truth.TRUE;
     }
-    return gap - tolerance > contact ? Truth.FALSE : Truth.UNKNOWN;
+    return gap - tolerance > contact + ROUNDING ? Truth.FALSE : Truth.UNKNOWN;
   }
 }
