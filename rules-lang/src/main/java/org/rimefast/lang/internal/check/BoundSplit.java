@@ -72,7 +72,7 @@ record BoundSplit(
           // "less than -38 degC": the sign between the words and the number is the number's own.
           Optional<Operand> signed =
               operators.get(i) == Operand.Operator.MINUS
-                  ? negative(after.get(0))
+                  ? negative(after.get(0), inner.get().bound())
                   : Optional.empty();
           if (signed.isEmpty()) {
             after.clear();
@@ -98,24 +98,30 @@ record BoundSplit(
     return Optional.empty();
   }
 
-  /** The operand with its leading number made negative; empty if it begins with something else. */
-  private static Optional<Operand> negative(Operand operand) {
+  /**
+   * The operand with its leading number made negative; empty if it begins with something else.
+   *
+   * @param bound the words before the sign, behind which the number begins
+   */
+  private static Optional<Operand> negative(Operand operand, Span bound) {
     if (operand instanceof Operand.Chain chain) {
       List<Operand> operands = new ArrayList<>(chain.operands());
-      return negative(operands.get(0))
+      return negative(operands.get(0), bound)
           .map(
               first -> {
                 operands.set(0, first);
-                return new Operand.Chain(operands, chain.operators(), chain.span());
+                return new Operand.Chain(
+                    operands, chain.operators(), first.span().to(chain.span()));
               });
     }
     if (operand instanceof Phrase phrase
         && phrase.items().get(0) instanceof Phrase.QuantityItem number) {
       Quantity given = number.quantity();
-      List<Phrase.Item> items = new ArrayList<>(phrase.items());
       Quantity opposite = new Quantity(given.number().negated(), given.unit(), "-" + given.text());
-      items.set(0, new Phrase.QuantityItem(opposite, number.span()));
-      return Optional.of(new Phrase(items, phrase.span()));
+      Span signed = new Span(Math.min(bound.end() + 1, number.span().start()), number.span().end());
+      List<Phrase.Item> items = new ArrayList<>(phrase.items());
+      items.set(0, new Phrase.QuantityItem(opposite, signed));
+      return Optional.of(new Phrase(items, signed.to(phrase.span())));
     }
     return Optional.empty();
   }
