@@ -46,7 +46,8 @@ public final class Checker {
     this.dictionary = dictionary;
     this.standard = standard;
     standardHash = Hashes.sha256(standard.source().text().getBytes(StandardCharsets.UTF_8));
-    words = new Words(dictionary::word);
+    words = new Words(dictionary.lookup());
+    standard.rules().forEach(rule -> place(rule.stage()));
     programs = standard.rules().stream().map(rule -> new RuleProgram(rule, words)).toList();
   }
 
@@ -162,7 +163,7 @@ public final class Checker {
     List<Finding> findings = new ArrayList<>();
     int[] elements = facts.members(rule.subject().noun());
     for (int element : elements) {
-      Verdict verdict = program.verdict(frame, element);
+      Verdict verdict = verdict(program, frame, element, facts);
       counts.merge(verdict, 1, Integer::sum);
       if (verdict != Verdict.MET && verdict != Verdict.NOT_APPLICABLE) {
         findings.add(explained(rule, element, verdict, evaluator));
@@ -170,6 +171,20 @@ public final class Checker {
     }
     return new RuleResult(
         rule, counts, findings, appliedToNothing(rule, elements, counts, evaluator));
+  }
+
+  private static Verdict verdict(RuleProgram program, Frame frame, int element, PlanFacts facts) {
+    try {
+      return program.verdict(frame, element);
+    } catch (RuntimeException e) {
+      throw new IllegalStateException(
+          "rule "
+              + program.rule().id()
+              + " on "
+              + facts.name(element).label()
+              + ": a word of the vocabulary failed",
+          e);
+    }
   }
 
   private static Finding explained(

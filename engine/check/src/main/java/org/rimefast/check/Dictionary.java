@@ -1,9 +1,12 @@
 package org.rimefast.check;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.rimefast.check.internal.Words;
 import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Property;
@@ -70,9 +73,33 @@ public final class Dictionary {
     return find(nouns, noun.id());
   }
 
-  /** What the word with this id does. */
-  <W extends Word> W word(String id, Class<W> kind) {
-    return kind.cast(find(words, id));
+  /** What words do, for standards that were compiled with this vocabulary. */
+  Words.Lookup lookup() {
+    Set<Object> declared = new HashSet<>(vocabulary.nouns());
+    declared.addAll(vocabulary.properties());
+    declared.addAll(vocabulary.links());
+    declared.addAll(vocabulary.relations());
+    return new Words.Lookup() {
+      @Override
+      public <W extends Word> W find(Object word, String id, Class<W> kind) {
+        requireDeclared(word);
+        return kind.cast(Dictionary.find(words, id));
+      }
+
+      @Override
+      public void require(Noun noun) {
+        requireDeclared(noun);
+      }
+
+      private void requireDeclared(Object word) {
+        if (!declared.contains(word)) {
+          throw new IllegalArgumentException(
+              "the standard was compiled with another vocabulary: \""
+                  + word
+                  + "\" is not in this one");
+        }
+      }
+    };
   }
 
   private static <T> T find(Map<String, T> map, String id) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.rimefast.check.internal.Fields;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.Element;
@@ -190,8 +191,8 @@ public final class PlanFacts {
   }
 
   /**
-   * What {@code make} gives, worked out once for each key and kept. The key's type decides the type
-   * of the value, so use a key class of your own.
+   * What {@code make} gives, worked out once for each key and kept. Two keys are the same if their
+   * names and types are.
    */
   public <T> T keep(Key<T> key, Function<PlanFacts, T> make) {
     Object known = kept.get(key);

@@ -52,13 +52,6 @@ public final class Reading {
     state = State.FAILED;
   }
 
-  /** Takes over what {@code other} holds. */
-  public void copy(Reading other) {
-    state = other.state;
-    least = other.least;
-    most = other.most;
-  }
-
   /** True if there is a number. */
   public boolean isPresent() {
     return state == State.PRESENT;

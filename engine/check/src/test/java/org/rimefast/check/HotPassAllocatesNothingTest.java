@@ -33,7 +33,7 @@ class HotPassAllocatesNothingTest {
       })
   void aWarmPassOverAllElementsNeedsNoNewMemory(String sentence) {
     Rule rule = Given.rule(sentence).rules().get(0);
-    RuleProgram program = new RuleProgram(rule, new Words(Given.DICTIONARY::word));
+    RuleProgram program = new RuleProgram(rule, new Words(Given.DICTIONARY.lookup()));
     Frame frame = program.frame(FACTS);
     int[] elements = FACTS.members(rule.subject().noun());
     assertThat(elements).isNotEmpty();

@@ -60,6 +60,48 @@ class OwnWordsTest {
   }
 
   @Test
+  void aWordThatThrowsIsNamedByRuleAndElement() {
+    Checker checker =
+        checker(
+            (facts, element, arguments, out) -> {
+              throw new IllegalStateException("no price list");
+            },
+            Word.Explainer.NONE);
+    assertThatThrownBy(() -> checker.check(PLAN, CheckOptions.DEFAULT))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessage("rule r on box A: a word of the vocabulary failed")
+        .hasRootCauseMessage("no price list");
+  }
+
+  @Test
+  void aStandardOfAnotherVocabularyIsRefusedBeforeAnythingIsChecked() {
+    Dictionary own = dictionary((facts, element, arguments, out) -> {}, Word.Explainer.NONE);
+    assertThatThrownBy(() -> new Checker(Given.DICTIONARY, standard(own)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage(
+            "the standard was compiled with another vocabulary: \"price\" is not in this one");
+  }
+
+  @Test
+  void aWordOfTheSameNameButAnotherTypeIsAnotherWord() {
+    Dictionary bareFirst = finish(List.of("bare", "painted"));
+    Dictionary paintedFirst = finish(List.of("painted", "bare"));
+    Standard standard = compiled(bareFirst, "for each box, its finish must be bare");
+    assertThat(new Checker(bareFirst, standard).verdicts("r", new PlanFacts(PLAN, bareFirst)))
+        .containsOnly(Verdict.MET);
+    assertThatThrownBy(() -> new Checker(paintedFirst, standard))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  private static Dictionary finish(List<String> words) {
+    Property property =
+        new Property("box.finish", "finish", BOX, List.of(), new ValueType.Choice("finish", words));
+    return Given.DICTIONARY.toBuilder()
+        .choice(property, (facts, element, arguments) -> 0, Word.Explainer.NONE)
+        .build();
+  }
+
+  @Test
   void aFactCannotPassForAFailure() {
     assertThatThrownBy(() -> new Explanation().fact(Explanation.FAILURE, "x"))
         .isInstanceOf(IllegalArgumentException.class);
@@ -105,6 +147,10 @@ class OwnWordsTest {
   }
 
   private static Standard standard(Dictionary own) {
+    return compiled(own, "box must have price >= 15 mm");
+  }
+
+  private static Standard compiled(Dictionary own, String sentence) {
     return new RuleCompiler(own.vocabulary())
         .compile(
             new SourceText(
@@ -112,12 +158,13 @@ class OwnWordsTest {
                 """
                 standard own edition 1
                 rule r "Price"
-                  box must have price >= 15 mm
+                  %s
                   severity hold
                   stage layout
                   because "x"
                   source "x"
-                """))
+                """
+                    .formatted(sentence)))
         .standard()
         .orElseThrow();
   }

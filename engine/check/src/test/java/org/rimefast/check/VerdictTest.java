@@ -138,6 +138,40 @@ class VerdictTest {
   }
 
   @Test
+  void anOpeningThatMayBeginBeforeTheNextStudLeavesItOpenWhetherItFollows() {
+    String more =
+        ", 'tolerances': {'framing': 5}, 'openings': [{'id': 'O', 'face': 'left', 'from': '810 mm +- 5"
+            + " mm', 'sill': 0, 'width': 900, 'height': 2000}], 'studs': [{'id': 'S', 'face': 'left',"
+            + " 'along': 406}, {'id': 'N', 'face': 'left', 'along': 812}]";
+    assertThat(
+            Given.explain(
+                    "stud must not be followed by an opening", Given.module(40, 25, more), "S")
+                .verdict())
+        .isEqualTo(Verdict.UNDECIDED);
+    Plan certain = Given.module(40, 25, more.replace("810 mm", "700 mm"));
+    assertThat(Given.explain("stud must not be followed by an opening", certain, "S").verdict())
+        .isEqualTo(Verdict.BROKEN);
+  }
+
+  @Test
+  void underAtMostTheOnesThatCountLieOnTheWrongSideOfTheirLimit() {
+    Plan plan =
+        Given.module(
+            40, 25, ", 'boxes': [" + Given.box("A", 400) + ", " + Given.box("B", 800) + "]");
+    Finding finding =
+        Given.check("for each room, at most 1 box must have depth > 1 in", plan).findings().get(0);
+    assertThat(finding.verdict()).isEqualTo(Verdict.BROKEN);
+    assertThat(finding.evidence().get(0).parts())
+        .allSatisfy(part -> assertThat(part.measurement().orElseThrow().margin()).isNegative());
+  }
+
+  @Test
+  void aBoxIsNotItsOwnNeighbour() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("A", 400) + "]");
+    assertThat(Given.check("box must be within 6 in of a box", plan).count(Verdict.BROKEN)).isOne();
+  }
+
+  @Test
   void theLastStudHasNoNextAndSaysSo() {
     Plan plan = Given.module(40, 25, ", 'studs': [{'id': 'S', 'face': 'left', 'along': 600}]");
     assertThat(
@@ -177,7 +211,7 @@ class VerdictTest {
     assertThat(finding.verdict()).isEqualTo(Verdict.ERROR);
     assertThat(finding.reason())
         .isEqualTo(
-            "\"width divided by (its depth - its depth)\" cannot be worked out: it divides by zero");
+            "\"width divided by (its depth - its depth)\" cannot be worked out: it divides by what is or may be zero");
     assertThat(
             Given.check("box must have width divided by (its depth - its depth) >= 1", plan)
                 .count(Verdict.ERROR))

@@ -3,6 +3,7 @@ package org.rimefast.check.internal;
 import org.rimefast.check.Word;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.vocabulary.Link;
+import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Property;
 import org.rimefast.lang.vocabulary.Relation;
 
@@ -10,10 +11,15 @@ import org.rimefast.lang.vocabulary.Relation;
 public final class Words {
   private final Lookup lookup;
 
-  /** Finds the word with an id, as the kind of word it must be. */
-  @FunctionalInterface
+  /**
+   * Finds a word by how the vocabulary declares it, as the kind of word it must be; refuses one
+   * that is declared otherwise.
+   */
   public interface Lookup {
-    <W extends Word> W find(String id, Class<W> kind);
+    <W extends Word> W find(Object declared, String id, Class<W> kind);
+
+    /** Refuses a noun that is declared otherwise. */
+    void require(Noun noun);
   }
 
   /** Words that {@code lookup} finds. */
@@ -21,24 +27,30 @@ public final class Words {
     this.lookup = lookup;
   }
 
+  /** The noun itself, if it is declared so. */
+  public Noun noun(Noun noun) {
+    lookup.require(noun);
+    return noun;
+  }
+
   public Word.NumberWord number(Property property) {
-    return lookup.find(property.id(), Word.NumberWord.class);
+    return lookup.find(property, property.id(), Word.NumberWord.class);
   }
 
   public Word.ChoiceWord choice(Property property) {
-    return lookup.find(property.id(), Word.ChoiceWord.class);
+    return lookup.find(property, property.id(), Word.ChoiceWord.class);
   }
 
   public Word.TextWord text(Property property) {
-    return lookup.find(property.id(), Word.TextWord.class);
+    return lookup.find(property, property.id(), Word.TextWord.class);
   }
 
   public Word.LinkWord link(Link link) {
-    return lookup.find(link.id(), Word.LinkWord.class);
+    return lookup.find(link, link.id(), Word.LinkWord.class);
   }
 
   public Word.RelationWord relation(Relation relation) {
-    return lookup.find(relation.id(), Word.RelationWord.class);
+    return lookup.find(relation, relation.id(), Word.RelationWord.class);
   }
 
   /**

@@ -82,7 +82,7 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
     return new Relations.Quantified(
         quantified.quantifier(),
         quantified.number(),
-        quantified.variable().noun(),
+        words.noun(quantified.variable().noun()),
         quantified.variable().index(),
         quantified.others(),
         test(quantified.where()),
@@ -206,7 +206,7 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
               aggregate.of().isPresent() ? aggregate.of().get().accept(this) : new Numbers.Fixed(1);
           return new Numbers.Aggregate(
               aggregate.function(),
-              aggregate.variable().noun(),
+              words.noun(aggregate.variable().noun()),
               aggregate.variable().index(),
               test(aggregate.where()),
               of,

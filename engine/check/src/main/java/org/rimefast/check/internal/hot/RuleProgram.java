@@ -18,6 +18,7 @@ public final class RuleProgram {
   /** Makes the program of a rule. */
   public RuleProgram(Rule rule, Words words) {
     this.rule = rule;
+    words.noun(rule.subject().noun());
     NodeMaker maker = new NodeMaker(words, layout);
     where = rule.where().map(condition -> condition.accept(maker)).orElse(null);
     onlyIf = rule.onlyIf().map(condition -> condition.accept(maker)).orElse(null);

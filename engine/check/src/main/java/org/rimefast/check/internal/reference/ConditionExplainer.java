@@ -88,7 +88,7 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
     Outcome<Void> explained =
         ElementFinder.explained(word, element, arguments.value().get(), scope);
     if (truth == Truth.UNKNOWN) {
-      return explained.missing().isEmpty()
+      return explained.missing().isEmpty() && explained.notes().isEmpty()
           ? Reasons.plain(
               question + " is not certain within the plan's tolerance", truth, explained)
           : Reasons.unknown(question, explained);

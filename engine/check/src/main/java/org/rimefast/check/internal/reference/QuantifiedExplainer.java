@@ -27,7 +27,9 @@ final class QuantifiedExplainer {
     List<Evidence> meeting = new ArrayList<>();
     List<Evidence> failing = new ArrayList<>();
     List<Evidence> unsure = new ArrayList<>();
-    boolean bodyWanted = wanted == (quantified.quantifier() != Quantifier.NO);
+    boolean few =
+        quantified.quantifier() == Quantifier.NO || quantified.quantifier() == Quantifier.AT_MOST;
+    boolean bodyWanted = wanted != few;
     for (int handle : scope.facts().members(quantified.variable().noun())) {
       if (quantified.others() && handle == scope.subject()) {
         continue;

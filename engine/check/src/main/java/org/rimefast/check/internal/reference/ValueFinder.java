@@ -63,7 +63,12 @@ final class ValueFinder {
               a.isPresent()
                   ? Outcome.of(new Outcome.Interval(a.least(), a.most()))
                   : Outcome.failed(
-                      "\"" + quote(arithmetic) + "\" cannot be worked out: it divides by zero");
+                      "\""
+                          + quote(arithmetic)
+                          + "\" cannot be worked out: "
+                          + (arithmetic.operator() == Value.Arithmetic.Operator.DIVIDED_BY
+                              ? "it divides by what is or may be zero"
+                              : "the number is too great"));
           return result.and(left).and(right);
         }
 

@@ -32,8 +32,11 @@ final class BehindWords {
     }
     Cuboid a = facts.geometry().cuboid(element);
     Cuboid b = facts.geometry().cuboid(other);
+    if (Extents.apart(facts, element, other, 0)) {
+      return Truth.FALSE;
+    }
     if (a == null || b == null) {
-      return Extents.apart(facts, element, other, 0) ? Truth.FALSE : Truth.UNKNOWN;
+      return Truth.UNKNOWN;
     }
     FaceFrame frame = facts.geometry().frame(face);
     double tolerance = facts.geometry().gapTolerance(element, other);
@@ -51,14 +54,7 @@ final class BehindWords {
             frame.up(b.maxY(), b.maxZ()));
     double overlap = Math.min(along, up);
     double deeper = middleOut(frame, a) - middleOut(frame, b);
-    return more(overlap, tolerance).and(more(deeper, tolerance));
-  }
-
-  private static Truth more(double value, double tolerance) {
-    if (value > tolerance + Touch.ROUNDING) {
-      return Truth.TRUE;
-    }
-    return value <= Touch.ROUNDING - tolerance ? Truth.FALSE : Truth.UNKNOWN;
+    return Touch.more(overlap, tolerance).and(Touch.more(deeper, tolerance));
   }
 
   /** How far two stretches overlap; negative if they do not. */

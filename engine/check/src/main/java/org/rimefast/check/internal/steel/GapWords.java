@@ -123,6 +123,9 @@ final class GapWords {
   private static Truth within(PlanFacts facts, int element, Arguments arguments) {
     Reading limit = arguments.number(0);
     int other = arguments.element(1);
+    if (element == other) {
+      return Truth.FALSE;
+    }
     double gap = gap(facts, element, other);
     if (Double.isNaN(gap)) {
       return facts.isPart(element)
@@ -170,6 +173,10 @@ final class GapWords {
     Nearest nearest = a == b ? null : nearest(facts, a, b);
     if (nearest != null) {
       out.fact("gap as drawn", Places.length(facts, nearest.distance()));
+      double tolerance = tolerance(facts, a, b);
+      if (tolerance > 0) {
+        out.fact("may differ by", Places.length(facts, tolerance));
+      }
       return;
     }
     for (int handle : new int[] {a, b}) {

@@ -8,6 +8,7 @@ import org.rimefast.check.Dictionary;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Truth;
 import org.rimefast.check.Word;
+import org.rimefast.check.internal.Fields;
 import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.Face;
@@ -102,7 +103,7 @@ final class PartWords {
   private static void faces(Dictionary.Builder words) {
     for (Face face : Face.values()) {
       words.relation(
-          Kinds.being(Nouns.PART, "on the " + Places.face(face)),
+          Kinds.being(Nouns.PART, "on the " + Fields.faceName(face)),
           (facts, element, arguments) -> Truth.of(facts.part(element).face() == face),
           Word.Explainer.NONE);
     }

@@ -1,19 +1,14 @@
 package org.rimefast.check.internal.steel;
 
 import org.rimefast.check.PlanFacts;
+import org.rimefast.check.internal.Fields;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.geometry.FaceFrame;
 import org.rimefast.plan.geometry.Point;
-import org.rimefast.units.QuantityFormat;
 
 /** Says in words where something is. */
 final class Places {
   private Places() {}
-
-  /** {@code left wall}, {@code roof}. */
-  static String face(Face face) {
-    return face.isWall() ? face.word() + " wall" : face.word();
-  }
 
   /** {@code along 2635 mm, up 450 mm, 12.3 mm behind the line of the inward ribs}. */
   static String point(PlanFacts facts, Face face, Point point) {
@@ -32,6 +27,6 @@ final class Places {
 
   /** A length in millimetres, as text in the plan's own unit. */
   static String length(PlanFacts facts, double millimetres) {
-    return QuantityFormat.format(millimetres / 1000, facts.plan().units());
+    return Fields.length(facts.plan(), millimetres / 1000);
   }
 }

@@ -8,6 +8,7 @@ import org.rimefast.check.Explanation;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Reading;
 import org.rimefast.check.Truth;
+import org.rimefast.check.internal.Fields;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.CorrugationProfile;
 import org.rimefast.plan.Face;
@@ -127,7 +128,7 @@ final class ShellWords {
     explainProfile(facts, nearest.face(), out);
     out.fact(
         "nearest steel",
-        Places.face(nearest.face())
+        Fields.faceName(nearest.face())
             + ", at "
             + Places.point(facts, nearest.face(), nearest.nearest().onOther()));
     out.fact(

@@ -94,15 +94,22 @@ final class StudWords {
     }
     double from = along(facts, element);
     double to = along(facts, next);
+    double fromTolerance = Extents.alongTolerance(facts, element);
+    double toTolerance = Extents.alongTolerance(facts, next);
+    Truth any = Truth.FALSE;
     for (Opening opening : facts.plan().openings()) {
-      double start = opening.from().millimetres();
-      if (opening.face() == facts.part(element).face()
-          && start < to
-          && start + opening.width().millimetres() > from) {
-        return Truth.TRUE;
+      if (opening.face() == facts.part(element).face()) {
+        double start = opening.from().millimetres();
+        double startTolerance = opening.from().siTolerance() * 1000;
+        double end = start + opening.width().millimetres();
+        double endTolerance = startTolerance + opening.width().siTolerance() * 1000;
+        any =
+            any.or(
+                Touch.more(to - start, startTolerance + toTolerance)
+                    .and(Touch.more(end - from, endTolerance + fromTolerance)));
       }
     }
-    return Truth.FALSE;
+    return any;
   }
 
   private static void spacing(PlanFacts facts, int element, Arguments arguments, Reading reading) {

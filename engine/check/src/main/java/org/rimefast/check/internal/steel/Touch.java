@@ -26,4 +26,12 @@ final class Touch {
     }
     return gap - tolerance > contact + ROUNDING ? Truth.FALSE : Truth.UNKNOWN;
   }
+
+  /** Whether a number that may be off by a tolerance is more than 0. */
+  static Truth more(double value, double tolerance) {
+    if (value > tolerance + ROUNDING) {
+      return Truth.TRUE;
+    }
+    return value <= ROUNDING - tolerance ? Truth.FALSE : Truth.UNKNOWN;
+  }
 }

@@ -1,4 +1,4 @@
-package org.rimefast.check;
+package org.rimefast.check.internal;
 
 import java.util.Locale;
 import org.rimefast.plan.Face;
@@ -6,7 +6,7 @@ import org.rimefast.plan.Plan;
 import org.rimefast.units.QuantityFormat;
 
 /** How findings say in words what a plan says in names of fields. */
-final class Fields {
+public final class Fields {
   private Fields() {}
 
   /**
@@ -15,7 +15,7 @@ final class Fields {
    *
    * @param field a field's place within its element, as the end of a JSON pointer
    */
-  static String words(String field) {
+  public static String words(String field) {
     String[] steps = field.split("/", -1);
     String last = steps[steps.length - 1];
     if (steps.length == 3 && steps[0].equals("path")) {
@@ -25,12 +25,12 @@ final class Fields {
   }
 
   /** {@code left wall}, {@code roof}. */
-  static String faceName(Face face) {
+  public static String faceName(Face face) {
     return face.isWall() ? face.word() + " wall" : face.word();
   }
 
   /** A length in metres, as text in the plan's own unit. */
-  static String length(Plan plan, double metres) {
+  public static String length(Plan plan, double metres) {
     return QuantityFormat.format(metres, plan.units());
   }
 }
