@@ -42,12 +42,14 @@ final class LayersTest {
   }
 
   @Test
-  void onlyTheCompilerUsesInternalPackages() {
+  void onlyTheCompilerAndTheFormatterUseInternalPackages() {
     noClasses()
         .that()
         .resideOutsideOfPackage("..internal..")
         .and()
         .doNotHaveSimpleName("RuleCompiler")
+        .and()
+        .doNotHaveSimpleName("RuleFormatter")
         .should()
         .dependOnClassesThat()
         .resideInAPackage("..internal..")

@@ -12,22 +12,14 @@ import net.jqwik.api.Property;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticPrinter;
 import org.rimefast.lang.source.SourceText;
-import org.rimefast.lang.vocabulary.Noun;
-import org.rimefast.lang.vocabulary.Relation;
-import org.rimefast.lang.vocabulary.Slot;
-import org.rimefast.lang.vocabulary.ValueType;
-import org.rimefast.lang.vocabulary.Vocabulary;
-import org.rimefast.units.Unit;
-import org.rimefast.units.Units;
 
 /** Sentences made at random from the vocabulary compile; what is made of them never breaks. */
 final class WellTypedSentenceTest {
-  private static final Vocabulary VOCABULARY = Words.vocabulary();
-  private static final RuleCompiler COMPILER = new RuleCompiler(VOCABULARY);
+  private static final RuleCompiler COMPILER = new RuleCompiler(Words.vocabulary());
 
   @Property(seed = "20261125", tries = 2_000)
   void aSentenceMadeOfTheVocabularyCompiles(@ForAll long seed) {
-    String sentence = new Maker(seed).sentence();
+    String sentence = new SentenceMaker(seed).sentence();
     Compilation compilation = COMPILER.compile(SourceTexts.withSentence(sentence));
     assertThat(compilation.diagnostics()).as(sentence).isEmpty();
     assertThat(compilation.standard().orElseThrow().rules().get(0).sentence()).isEqualTo(sentence);
@@ -36,7 +28,7 @@ final class WellTypedSentenceTest {
   @Property(seed = "20261125", tries = 2_000)
   void aSentenceWithAChangeIsAnsweredAndNeverBreaks(@ForAll long seed) {
     Random random = new Random(seed);
-    String sentence = new Maker(seed).sentence();
+    String sentence = new SentenceMaker(seed).sentence();
     List<String> words = new ArrayList<>(List.of(sentence.split(" ")));
     for (int i = random.nextInt(3); i >= 0; i--) {
       int at = random.nextInt(words.size());
@@ -72,134 +64,5 @@ final class WellTypedSentenceTest {
       assertThat(DiagnosticPrinter.print(diagnostic, source)).contains("error[");
     }
     assertThat(COMPILER.compile(source).diagnostics()).isEqualTo(compilation.diagnostics());
-  }
-
-  /** Makes sentences in the forms that the language has. */
-  private static final class Maker {
-    private final Random random;
-
-    Maker(long seed) {
-      this.random = new Random(seed);
-    }
-
-    private <T> T any(List<T> list) {
-      return list.get(random.nextInt(list.size()));
-    }
-
-    String sentence() {
-      Noun noun = any(VOCABULARY.nouns().stream().filter(n -> !relations(n).isEmpty()).toList());
-      String guard =
-          random.nextInt(3) == 0
-              ? (random.nextBoolean() ? " if " : " unless ") + condition(noun, 1)
-              : "";
-      String where = random.nextInt(3) == 0 ? " where " + condition(noun, 1) : "";
-      if (random.nextInt(4) == 0) {
-        String comparison = comparison(noun, "its ", " must be at least ", 0);
-        return "for each " + noun + where + ", " + comparison + guard;
-      }
-      return (random.nextBoolean() ? "each " : "")
-          + noun
-          + where
-          + (random.nextBoolean() ? " must " + predicate(noun, 1) : " must not " + leaf(noun, 1))
-          + guard;
-    }
-
-    private List<Relation> relations(Noun noun) {
-      return VOCABULARY.relations().stream().filter(r -> noun.isA(r.subject())).toList();
-    }
-
-    private String predicate(Noun noun, int depth) {
-      if (depth > 2 || random.nextInt(3) > 0) {
-        return leaf(noun, depth);
-      }
-      String word = random.nextBoolean() ? " and " : " or ";
-      return "(" + predicate(noun, depth + 1) + word + leaf(noun, depth + 1) + ")";
-    }
-
-    private String leaf(Noun noun, int depth) {
-      Relation relation = any(relations(noun));
-      String filled = filled(relation.pattern(), relation.slots(), depth);
-      return relation.form() == Relation.Form.BE ? "be " + filled : filled;
-    }
-
-    private String condition(Noun noun, int depth) {
-      return switch (random.nextInt(depth > 2 ? 2 : 4)) {
-        case 0 -> hasNumber(noun) ? comparison(noun, "", " >= ", depth) : third(noun, depth);
-        case 1 -> third(noun, depth);
-        case 2 ->
-            "("
-                + condition(noun, depth + 1)
-                + (random.nextBoolean() ? " and " : " or ")
-                + condition(noun, depth + 1)
-                + ")";
-        default -> "not (" + condition(noun, depth + 1) + ")";
-      };
-    }
-
-    private String third(Noun noun, int depth) {
-      Relation relation = any(relations(noun));
-      String filled = filled(relation.third(), relation.slots(), depth);
-      return relation.form() == Relation.Form.BE ? "it is " + filled : "it " + filled;
-    }
-
-    private boolean hasNumber(Noun noun) {
-      return !numbers(noun).isEmpty();
-    }
-
-    private List<org.rimefast.lang.vocabulary.Property> numbers(Noun noun) {
-      return VOCABULARY.properties().stream()
-          .filter(p -> noun.isA(p.owner()) && p.type() instanceof ValueType.Number)
-          .filter(p -> p.slots().isEmpty())
-          .toList();
-    }
-
-    private String comparison(Noun noun, String before, String between, int depth) {
-      List<org.rimefast.lang.vocabulary.Property> numbers = numbers(noun);
-      if (numbers.isEmpty()) {
-        return "number of " + any(VOCABULARY.nouns()).plural() + between + random.nextInt(50);
-      }
-      org.rimefast.lang.vocabulary.Property property = any(numbers);
-      ValueType.Number type = (ValueType.Number) property.type();
-      return before + property + between + value(type, depth);
-    }
-
-    private String value(ValueType.Number type, int depth) {
-      List<Unit> units =
-          Units.all().stream().filter(u -> u.dimension().equals(type.dimension())).toList();
-      String quantity = (random.nextInt(900) + 1) + " " + any(units);
-      if (depth > 0 && random.nextInt(4) == 0 && !type.dimension().isPoint()) {
-        return "(" + quantity.strip() + " + " + value(type, depth + 1) + ")";
-      }
-      return quantity.strip();
-    }
-
-    private String filled(String pattern, List<Slot> slots, int depth) {
-      StringBuilder words = new StringBuilder();
-      int slot = 0;
-      for (String part : List.of(pattern.split(" "))) {
-        words.append(words.isEmpty() ? "" : " ");
-        words.append(part.equals("_") ? argument(slots.get(slot++), depth) : part);
-      }
-      return words.toString();
-    }
-
-    private String argument(Slot slot, int depth) {
-      if (slot instanceof Slot.Of of) {
-        return of.type() instanceof ValueType.Choice choice
-            ? any(choice.words())
-            : value((ValueType.Number) of.type(), depth);
-      }
-      Noun wanted = ((Slot.Element) slot).noun();
-      Noun noun = any(VOCABULARY.nouns().stream().filter(n -> n.isA(wanted)).toList());
-      String where =
-          depth < 3 && random.nextInt(5) == 0 && !relations(noun).isEmpty()
-              ? " (where " + condition(noun, depth + 1) + ")"
-              : "";
-      return switch (random.nextInt(3)) {
-        case 0 -> "a " + noun + where;
-        case 1 -> "at least " + (random.nextInt(5) + 2) + " " + noun.plural() + where;
-        default -> "exactly 1 " + noun + where;
-      };
-    }
   }
 }

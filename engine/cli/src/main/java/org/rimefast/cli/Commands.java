@@ -21,16 +21,7 @@ final class Commands {
 
   static CommandLine check() {
     CommandSpec spec = spec("rimefast check", Option.CHECK);
-    spec.addPositional(
-        PositionalParamSpec.builder()
-            .index("0..*")
-            .arity("0..*")
-            .type(List.class)
-            .auxiliaryTypes(String.class)
-            .paramLabel("PLAN")
-            .hideParamSyntax(true)
-            .description("Plan file (JSON); - reads standard input.")
-            .build());
+    spec.addPositional(several("PLAN", "Plan file (JSON); - reads standard input."));
     spec.usageMessage()
         .customSynopsis("rimefast check PLAN... --standard NAME-or-FILE [options]")
         .description(
@@ -48,6 +39,23 @@ final class Commands {
             "",
             "What is reported supports and does not replace local codes, the authority having"
                 + " jurisdiction, product data sheets and licensed trades.");
+    return new CommandLine(spec);
+  }
+
+  static CommandLine format() {
+    CommandSpec spec = spec("rimefast format", Option.FORMAT);
+    spec.addPositional(several("FILE", "File of rules."));
+    spec.usageMessage()
+        .customSynopsis("rimefast format FILE... [--check]")
+        .description(
+            "",
+            "Lays files of rules out in one way, in place, and names each file that it changes."
+                + " Only white space and line ends change. A statement that cannot be read is left"
+                + " as it stands, and why is told on standard error.",
+            "")
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(formatExitCodes())
+        .footer("", "Example:", "  rimefast format house.rime");
     return new CommandLine(spec);
   }
 
@@ -74,6 +82,7 @@ final class Commands {
             "",
             "Commands:",
             "  check         check plans against a standard",
+            "  format        lay files of rules out in one way",
             "  standards     list the shipped standards",
             "",
             "Options:")
@@ -152,6 +161,18 @@ final class Commands {
     return spec instanceof OptionSpec option ? option.longestName() : spec.paramLabel();
   }
 
+  private static PositionalParamSpec several(String label, String description) {
+    return PositionalParamSpec.builder()
+        .index("0..*")
+        .arity("0..*")
+        .type(List.class)
+        .auxiliaryTypes(String.class)
+        .paramLabel(label)
+        .hideParamSyntax(true)
+        .description(description)
+        .build();
+  }
+
   private static CommandSpec spec(String name, List<Option> options) {
     CommandSpec spec = CommandSpec.create().name(name);
     spec.parser().expandAtFiles(false).posixClusteredShortOptionsAllowed(false);
@@ -184,6 +205,19 @@ final class Commands {
             + " still checked and reported), or the report cannot be written");
     codes.put(
         " " + ExitCode.UNDECIDED, "with --strict: nothing is broken, but a rule is undecided");
+    putCommon(codes);
+    return codes;
+  }
+
+  private static Map<String, String> formatExitCodes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    codes.put(
+        " " + ExitCode.SOUND, "all that can be read is laid out; with --check: it was already");
+    codes.put(" " + ExitCode.FINDINGS, "with --check: a file would change");
+    codes.put(
+        " " + ExitCode.UNUSABLE,
+        "a file cannot be read or written (the other files are still seen to), or what was done"
+            + " cannot be told");
     putCommon(codes);
     return codes;
   }

@@ -11,10 +11,10 @@ final class ExitCode {
   /** Nothing was found at or above the severity asked for. */
   static final int SOUND = 0;
 
-  /** A rule of that severity is broken, or could not be worked out. */
+  /** A rule of that severity is broken or could not be worked out; or a file is not laid out. */
   static final int FINDINGS = 1;
 
-  /** A plan or a standard cannot be used, or the report cannot be written. */
+  /** A plan or a standard cannot be used, or the report or a file cannot be written. */
   static final int UNUSABLE = 2;
 
   /** A rule of that severity is undecided, and that was asked to count. */

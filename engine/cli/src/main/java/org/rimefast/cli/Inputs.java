@@ -22,6 +22,8 @@ import org.rimefast.report.UnusableInput.Kind;
 final class Inputs {
   static final String STANDARD_INPUT = "(standard input)";
 
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
   private final Checks checks;
   private final InputStream in;
 
@@ -43,6 +45,15 @@ final class Inputs {
           Optional.of(UnusableInput.unreadable(kind, name, code, message, remedy)));
     }
   }
+
+  /**
+   * A file of rules that was read.
+   *
+   * @param path where it is
+   * @param mark the byte order mark that it begins with, which is no part of its text; may be empty
+   * @param source its text
+   */
+  record RuleFile(Path path, String mark, SourceText source) {}
 
   /** How messages name a plan. */
   static String nameOf(String plan) {
@@ -71,14 +82,27 @@ final class Inputs {
       return Read.of(shipped.get());
     }
     try {
+      if (!Files.exists(Path.of(name)) && !looksLikeFile(name)) {
+        return unknownStandard(name);
+      }
+    } catch (InvalidPathException e) {
+      return unreadable(Kind.STANDARD, name, e);
+    }
+    Read<RuleFile> read = rules(name);
+    return new Read<>(read.value().map(RuleFile::source), read.unusable());
+  }
+
+  /** A file of rules. */
+  Read<RuleFile> rules(String name) {
+    try {
       Path file = Path.of(name);
       if (Files.isDirectory(file)) {
         return directory(Kind.STANDARD, name, "Name the file of rules in it.");
       }
-      if (!Files.exists(file) && !looksLikeFile(name)) {
-        return unknownStandard(name);
-      }
-      return Read.of(new SourceText(name, text(Files.readAllBytes(file))));
+      String text = text(Files.readAllBytes(file));
+      // Some editors put a byte order mark first.
+      String mark = text.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : "";
+      return Read.of(new RuleFile(file, mark, new SourceText(name, text.substring(mark.length()))));
     } catch (CharacterCodingException e) {
       return Read.unreadable(
           Kind.STANDARD,
@@ -109,13 +133,28 @@ final class Inputs {
   }
 
   private static String text(byte[] bytes) throws CharacterCodingException {
-    String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-    // Some editors put a byte order mark first.
-    return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
   }
 
   private static <T> Read<T> directory(Kind kind, String name, String remedy) {
     return Read.unreadable(kind, name, "is-a-folder", "This is a folder, not a file.", remedy);
+  }
+
+  /** A file of rules that was read but cannot be replaced. */
+  static UnusableInput unwritable(String name, IOException e) {
+    return e instanceof AccessDeniedException
+        ? UnusableInput.unreadable(
+            Kind.STANDARD,
+            name,
+            "not-allowed",
+            "This file must not be written by you, or none beside it.",
+            "Ask for the right to write in its folder; the file is as it was.")
+        : UnusableInput.unreadable(
+            Kind.STANDARD,
+            name,
+            "cannot-write",
+            "This file cannot be written: " + e.getMessage() + ".",
+            "The file is as it was.");
   }
 
   private static <T> Read<T> unreadable(Kind kind, String name, Exception e) {

@@ -13,6 +13,7 @@ import org.rimefast.check.Checker;
 public final class Main {
   private static final String NAME = "rimefast";
   private static final String CHECK = "check";
+  private static final String FORMAT = "format";
   private static final String STANDARDS = "standards";
 
   private final Surroundings surroundings;
@@ -87,6 +88,7 @@ public final class Main {
     List<String> rest = words.subList(1, words.size());
     return switch (words.get(0)) {
       case CHECK -> check(rest);
+      case FORMAT -> format(rest);
       case STANDARDS -> standards(rest);
       case "--help" -> print(Commands.help(Commands.root()));
       case "--version" -> print(Checker.ENGINE + "\n");
@@ -106,6 +108,17 @@ public final class Main {
     return new CheckCommand(arguments, checks, surroundings, out, err).run();
   }
 
+  private int format(List<String> words) throws UsageProblem {
+    if (words.contains("--help")) {
+      return print(Commands.help(Commands.format()));
+    }
+    Optional<CommandLineWords> plain =
+        CommandLineWords.plain("rimefast format", Option.FORMAT, words);
+    CommandLineWords parsed =
+        plain.isPresent() ? plain.get() : Commands.parse(Commands.format(), words);
+    return new FormatCommand(parsed, checks, surroundings, out, err).run();
+  }
+
   private int standards(List<String> words) throws UsageProblem {
     if (words.contains("--help")) {
       return print(Commands.help(Commands.standards()));
@@ -120,7 +133,7 @@ public final class Main {
   }
 
   private static UsageProblem unknown(String word) {
-    List<String> known = List.of(CHECK, STANDARDS, "--help", "--version");
+    List<String> known = List.of(CHECK, FORMAT, STANDARDS, "--help", "--version");
     String what = word.startsWith("-") ? "option " + word : "command \"" + word + "\"";
     return new UsageProblem(NAME, "there is no " + what + NearestNames.ending(word, known));
   }

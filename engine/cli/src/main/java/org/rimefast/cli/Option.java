@@ -47,6 +47,10 @@ record Option(String name, String label, String description) {
           DEBUG,
           HELP);
 
+  /** The options of {@code rimefast format}. */
+  static final List<Option> FORMAT =
+      List.of(flag("--check", "Change nothing; list the files that would change."), DEBUG, HELP);
+
   /** The options of {@code rimefast standards}. */
   static final List<Option> STANDARDS = List.of(DEBUG, HELP);
 

@@ -79,6 +79,21 @@ class CommandTest {
     runs.put("no-date", "check sound.json --as-of tomorrow" + standard);
     runs.put("no-such-day", "check sound.json --as-of 2026-02-30" + standard);
     runs.put("no-number", "check sound.json --threads many" + standard);
+    runs.put("help-format", "format --help");
+    runs.put("format-would-change", "format --check untidy.rime");
+    runs.put("format-nothing-to-change", "format tidy.rime");
+    runs.put("format-nothing-would-change", "format tidy.rime --check");
+    runs.put("format-with-mark", "format --check tidy-marked.rime");
+    runs.put("format-several", "format --check tidy.rime untidy.rime untidy.rime");
+    runs.put("format-unreadable-statements", "format --check unreadable.rime");
+    runs.put("format-others-are-seen-to", "format --check nowhere.rime latin.rime . untidy.rime");
+    runs.put("format-no-such-file", "format nowhere.rime");
+    runs.put("format-folder", "format .");
+    runs.put("format-not-utf8", "format latin.rime");
+    runs.put("format-no-file", "format --check");
+    runs.put("format-input", "format -");
+    runs.put("format-unknown-option", "format tidy.rime --chekc");
+    runs.put("format-unknown-command", "fromat");
     runs.put("our-fault", "check bug.json" + standard);
     return runs;
   }

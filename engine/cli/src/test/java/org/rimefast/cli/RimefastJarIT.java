@@ -148,6 +148,18 @@ class RimefastJarIT {
   }
 
   @Test
+  void aFileOfRulesIsLaidOut() throws Exception {
+    Path rules =
+        Files.writeString(folder.resolve("house.rime"), "standard house  edition 1 -- \u00b0C\r\n");
+    Run check = run(List.of(), "format", "--check", rules.toString());
+    assertThat(check).isEqualTo(new Run(1, rules + ": would be formatted\n", ""));
+    Run format = run(List.of("-Dfile.encoding=ISO-8859-1"), "format", rules.toString());
+    assertThat(format).isEqualTo(new Run(0, rules + ": formatted\n", ""));
+    assertThat(rules).hasContent("standard house edition 1 -- \u00b0C\n");
+    assertThat(run(List.of(), "format", "--check", rules.toString())).isEqualTo(new Run(0, "", ""));
+  }
+
+  @Test
   void aWrongCommandLineIsTold() throws Exception {
     Run run = run(List.of(), "check", DEMO, "--standrad", STANDARD);
     assertThat(run.code()).isEqualTo(ExitCode.USAGE);

@@ -19,7 +19,8 @@ import org.rimefast.lang.source.Span;
  * @param because why
  * @param source where it comes from: a clause, {@code common practice, no source}, or {@code from
  *     memory}
- * @param sentence the rule's sentence as written, on one line
+ * @param sentence the rule's sentence in the words it is written in, on one line, without comments
+ *     and spaced the same however it was laid out
  * @param sentenceSpan where the sentence stands
  * @param span the whole rule
  */

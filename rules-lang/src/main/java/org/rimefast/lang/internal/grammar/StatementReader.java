@@ -11,6 +11,7 @@ import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.PredictionMode;
 import org.antlr.v4.runtime.misc.ParseCancellationException;
+import org.rimefast.lang.internal.syntax.Piece;
 import org.rimefast.lang.internal.syntax.Statement;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
@@ -25,6 +26,23 @@ public final class StatementReader {
   public record Statements(List<Statement> statements, List<Diagnostic> diagnostics) {
     /** Copies the lists. */
     public Statements {
+      statements = List.copyOf(statements);
+      diagnostics = List.copyOf(diagnostics);
+    }
+  }
+
+  /** The pieces of one statement, and whether they follow the grammar. */
+  public record Written(List<Piece> pieces, boolean readable) {
+    /** Copies the list. */
+    public Written {
+      pieces = List.copyOf(pieces);
+    }
+  }
+
+  /** The statements of a text as they stand, and why some of them cannot be read. */
+  public record Outline(List<Written> statements, List<Diagnostic> diagnostics) {
+    /** Copies the lists. */
+    public Outline {
       statements = List.copyOf(statements);
       diagnostics = List.copyOf(diagnostics);
     }
@@ -56,41 +74,70 @@ public final class StatementReader {
     return new Statements(reader.statements, reader.diagnostics);
   }
 
+  /**
+   * Reads a text only as far as laying it out takes.
+   *
+   * @param nesting how deep parentheses may stand
+   * @param errors how many statements that cannot be read are told in detail
+   */
+  public static Outline outline(SourceText source, int nesting, int errors) {
+    StatementReader reader = new StatementReader(source, nesting, errors);
+    List<Written> written = new ArrayList<>();
+    for (Tokens.Run run : new Tokens(source).statements()) {
+      written.add(new Written(Pieces.of(run.tokens()), reader.tree(run).isPresent()));
+    }
+    return new Outline(written, reader.diagnostics);
+  }
+
+  /** The pieces of each statement, whether or not they follow the grammar. */
+  public static List<List<Piece>> pieces(SourceText source) {
+    List<List<Piece>> pieces = new ArrayList<>();
+    new Tokens(source).statements().forEach(run -> pieces.add(Pieces.of(run.tokens())));
+    return pieces;
+  }
+
   private void readRun(Tokens.Run run) {
+    Optional<ParserRuleContext> tree = tree(run);
+    if (tree.isEmpty()) {
+      return;
+    }
+    TreeBuilder builder = new TreeBuilder(source, run.tokens());
+    Statement statement = builder.statement(tree.get());
+    diagnostics.addAll(builder.diagnostics());
+    if (builder.diagnostics().isEmpty()) {
+      statements.add(statement);
+    }
+  }
+
+  /** The parse tree of a statement; empty, with a diagnostic, if it does not follow the grammar. */
+  private Optional<ParserRuleContext> tree(Tokens.Run run) {
     Optional<Diagnostic> problem = new LexicalProblems(source, nesting).first(run);
     if (problem.isPresent()) {
       diagnostics.add(problem.get());
-      return;
+      return Optional.empty();
     }
     SyntaxProblems problems = new SyntaxProblems(source, run.tokens());
     RimeParser parser = new RimeParser(new CommonTokenStream(new ListTokenSource(run.tokens())));
     parser.removeErrorListeners();
     parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
     parser.setErrorHandler(new BailErrorStrategy());
-    ParserRuleContext tree;
     try {
-      tree = parse(parser, run.tokens().get(0));
+      return Optional.of(parse(parser, run.tokens().get(0)));
     } catch (ParseCancellationException cancelled) {
       if (diagnostics.size() > errors) {
         diagnostics.add(uncounted(run.tokens().get(0)));
-        return;
+        return Optional.empty();
       }
       parser.reset();
       parser.getInterpreter().setPredictionMode(PredictionMode.LL);
       parser.setErrorHandler(new DefaultErrorStrategy());
       parser.addErrorListener(problems);
       try {
-        tree = parse(parser, run.tokens().get(0));
+        return Optional.of(parse(parser, run.tokens().get(0)));
       } catch (ParseCancellationException again) {
         diagnostics.add(problems.found());
-        return;
+        return Optional.empty();
       }
-    }
-    TreeBuilder builder = new TreeBuilder(source, run.tokens());
-    Statement statement = builder.statement(tree);
-    diagnostics.addAll(builder.diagnostics());
-    if (builder.diagnostics().isEmpty()) {
-      statements.add(statement);
     }
   }
 

@@ -73,6 +73,9 @@ final class Tokens {
         continue;
       }
       int end = quantityEnd(token);
+      if (!endsToken(tokens, i, end)) {
+        end = token.getStopIndex() + 1;
+      }
       boolean hasUnit = end > token.getStopIndex() + 1;
       String written = text.substring(token.getStartIndex(), end);
       Parsed parsed = QuantityParser.parse(written);
@@ -86,6 +89,15 @@ final class Tokens {
       }
     }
     return new Run(joined, problems);
+  }
+
+  /** False if the offset lies within a word, as between {@code in} and the mark behind it. */
+  private static boolean endsToken(List<Token> tokens, int from, int end) {
+    int last = from;
+    while (last + 1 < tokens.size() && tokens.get(last + 1).getStartIndex() < end) {
+      last++;
+    }
+    return tokens.get(last).getStopIndex() + 1 == end;
   }
 
   static Diagnostic bad(DiagnosticCode code, int start, int end, Parsed.Problem problem) {

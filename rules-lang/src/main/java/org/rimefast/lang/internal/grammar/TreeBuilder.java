@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
+import org.rimefast.lang.internal.syntax.Piece;
 import org.rimefast.lang.internal.syntax.Sentence;
 import org.rimefast.lang.internal.syntax.Statement;
 import org.rimefast.lang.internal.syntax.Word;
@@ -129,21 +130,24 @@ final class TreeBuilder {
     return new Sentence.Guard(word(tree.key), clauses.condition(tree.condition()));
   }
 
-  /** The sentence on one line, without comments. */
+  /** The sentence on one line, without comments, spaced the same however it was laid out. */
   private String folded(ParserRuleContext sentence) {
     int start = sentence.getStart().getStartIndex();
     int stop = sentence.getStop().getStopIndex();
     StringBuilder folded = new StringBuilder();
-    int end = start;
-    for (Token token : tokens) {
-      if (token.getStartIndex() >= start && token.getStopIndex() <= stop) {
-        folded.append(token.getStartIndex() > end ? " " : "");
-        String written = source.textOf(span(token));
-        // Of all tokens only these can hold line ends that mean no more than a space.
-        boolean isQuantity = token.getType() == RimeParser.QUANTITY;
-        folded.append(isQuantity ? written.replaceAll("\\s+", " ") : written);
-        end = token.getStopIndex() + 1;
+    Piece.Kind earlier = Piece.Kind.KEYWORD;
+    Piece.Kind left = Piece.Kind.KEYWORD;
+    for (Piece piece : Pieces.of(tokens)) {
+      if (piece.span().start() < start || piece.span().end() > stop + 1) {
+        continue;
       }
+      boolean apart = !folded.isEmpty() && Piece.isApart(earlier, left, piece.kind());
+      folded.append(apart ? " " : "");
+      String written = source.textOf(piece.span());
+      // Of all but texts, only quantities can hold spaces, which mean the same however many.
+      folded.append(piece.kind() == Piece.Kind.TEXT ? written : written.replaceAll("\\s+", " "));
+      earlier = left;
+      left = piece.kind();
     }
     return folded.toString();
   }
