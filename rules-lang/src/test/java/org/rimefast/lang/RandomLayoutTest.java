@@ -133,6 +133,7 @@ final class RandomLayoutTest {
       text.append("\nlet foam number x").append(i).append(" be - ").append(i).append(" degC\n");
       text.append(random.nextBoolean() ? "because \"a\" \"reason\" source \"s\"\n" : "");
     }
+    text.append('\n').append(SentenceMaker.TERMS);
     for (int i = random.nextInt(3) + 1; i > 0; i--) {
       List<String> parts =
           new ArrayList<>(

@@ -131,6 +131,19 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
   }
 
   @Override
+  public Void visitIsA(Condition.IsA isA) {
+    line("is a " + isA.noun().id() + ": " + reference(isA.subject()), isA.span());
+    return inner(
+        () ->
+            isA.term()
+                .ifPresent(
+                    term -> {
+                      line("term " + term.singular() + ", " + term.plural());
+                      section("of " + variable(term.element()), Optional.of(term.condition()));
+                    }));
+  }
+
+  @Override
   public Void visitQuantified(Condition.Quantified quantified) {
     line(
         quantified.quantifier()

@@ -15,6 +15,16 @@ import org.rimefast.units.Units;
 final class SentenceMaker {
   private static final Vocabulary VOCABULARY = Words.vocabulary();
 
+  /** Terms that sentences may use; they stand before the rules. */
+  static final String TERMS =
+      """
+      let damp room be a room where its humidity >= 50 %
+      let deep box be a box where its depth > 2 in and its room is a damp room
+      let held stud be a stud where it touches a deep box
+      let sound metal part be a metal part where it is a held stud or it is a bracket
+
+      """;
+
   private final Random random;
 
   SentenceMaker(long seed) {
@@ -37,7 +47,7 @@ final class SentenceMaker {
       return "for each " + noun + where + ", " + comparison + guard;
     }
     return (random.nextBoolean() ? "each " : "")
-        + noun
+        + called(noun)
         + where
         + (random.nextBoolean() ? " must " + predicate(noun, 1) : " must not " + leaf(noun, 1))
         + guard;
@@ -61,7 +71,38 @@ final class SentenceMaker {
     return relation.form() == Relation.Form.BE ? "be " + filled : filled;
   }
 
+  /** The noun, or a term of it. */
+  private String called(Noun noun) {
+    String term = terms(noun);
+    return term.isEmpty() || random.nextBoolean() ? noun.singular() : term;
+  }
+
+  private static String terms(Noun noun) {
+    return switch (noun.id()) {
+      case "room" -> "damp room";
+      case "box" -> "deep box";
+      case "stud" -> "held stud";
+      case "metal-part" -> "sound metal part";
+      default -> "";
+    };
+  }
+
+  private static String plural(String called) {
+    return called.endsWith("box") ? called + "es" : called + "s";
+  }
+
+  /** Of what kind it is: a narrower one, or a term of its own noun. */
+  private String kind(Noun noun) {
+    String not = random.nextBoolean() ? "" : "not ";
+    return noun.id().equals("metal-part") && random.nextBoolean()
+        ? "it is " + not + any(List.of("a stud", "a bracket", "a held stud"))
+        : "it is " + not + "a " + terms(noun);
+  }
+
   private String condition(Noun noun, int depth) {
+    if (!terms(noun).isEmpty() && random.nextInt(4) == 0) {
+      return kind(noun);
+    }
     return switch (random.nextInt(depth > 2 ? 2 : 4)) {
       case 0 -> hasNumber(noun) ? comparison(noun, "", " >= ", depth) : third(noun, depth);
       case 1 -> third(noun, depth);
@@ -135,9 +176,9 @@ final class SentenceMaker {
             ? " (where " + condition(noun, depth + 1) + ")"
             : "";
     return switch (random.nextInt(3)) {
-      case 0 -> "a " + noun + where;
-      case 1 -> "at least " + (random.nextInt(5) + 2) + " " + noun.plural() + where;
-      default -> "exactly 1 " + noun + where;
+      case 0 -> "a " + called(noun) + where;
+      case 1 -> "at least " + (random.nextInt(5) + 2) + " " + plural(called(noun)) + where;
+      default -> "exactly 1 " + called(noun) + where;
     };
   }
 }

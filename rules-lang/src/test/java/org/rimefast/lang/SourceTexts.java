@@ -9,7 +9,11 @@ final class SourceTexts {
   private SourceTexts() {}
 
   static SourceText withSentence(String sentence) {
-    return new SourceText("test.rime", HEADER + rule("r-1", sentence));
+    return withSentence("", sentence);
+  }
+
+  static SourceText withSentence(String definitions, String sentence) {
+    return new SourceText("test.rime", HEADER + definitions + rule("r-1", sentence));
   }
 
   static String rule(String id, String sentence) {

@@ -20,7 +20,8 @@ final class WellTypedSentenceTest {
   @Property(seed = "20261125", tries = 2_000)
   void aSentenceMadeOfTheVocabularyCompiles(@ForAll long seed) {
     String sentence = new SentenceMaker(seed).sentence();
-    Compilation compilation = COMPILER.compile(SourceTexts.withSentence(sentence));
+    Compilation compilation =
+        COMPILER.compile(SourceTexts.withSentence(SentenceMaker.TERMS, sentence));
     assertThat(compilation.diagnostics()).as(sentence).isEmpty();
     assertThat(compilation.standard().orElseThrow().rules().get(0).sentence()).isEqualTo(sentence);
   }
@@ -44,7 +45,7 @@ final class WellTypedSentenceTest {
         words.add("x");
       }
     }
-    answered(SourceTexts.withSentence(String.join(" ", words)));
+    answered(SourceTexts.withSentence(SentenceMaker.TERMS, String.join(" ", words)));
   }
 
   @Property(seed = "20261125", tries = 1_000)

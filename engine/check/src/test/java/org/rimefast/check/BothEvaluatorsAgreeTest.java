@@ -26,11 +26,12 @@ class BothEvaluatorsAgreeTest {
     }
     Map<Verdict, Integer> seen = new EnumMap<>(Verdict.class);
     for (int i = 0; i < RULES; i++) {
+      String terms = sentences.terms();
       String sentence = sentences.sentence();
-      Standard standard = Given.rule(sentence);
+      Standard standard = Given.rule(terms, sentence);
       Checker checker = new Checker(Given.DICTIONARY, standard);
       for (PlanFacts facts : plans) {
-        compare(checker, standard.rules().get(0), facts, sentence, seen);
+        compare(checker, standard.rules().get(0), facts, terms + sentence, seen);
       }
     }
     assertThat(seen.keySet()).containsExactlyInAnyOrder(Verdict.values());

@@ -61,8 +61,14 @@ final class Given {
 
   /** A standard of one rule with this sentence. */
   static Standard rule(String sentence) {
+    return rule("", sentence);
+  }
+
+  /** A standard of these definitions and one rule with this sentence. */
+  static Standard rule(String definitions, String sentence) {
     return standard(
-        """
+        definitions
+            + """
         rule r "A rule"
           %s
           severity hold
@@ -70,7 +76,7 @@ final class Given {
           because "a reason"
           source "common practice, no source"
         """
-            .formatted(sentence));
+                .formatted(sentence));
   }
 
   /** A standard of these statements. */

@@ -16,6 +16,12 @@ class HotPassAllocatesNothingTest {
   private static final int WARM_UP = 3_000;
   private static final int PASSES = 100;
 
+  private static final String TERMS =
+      """
+      let close box be a box where it is within 6 in of another box
+      let busy stud be a stud where it touches a close box or number of close boxes >= 2
+      """;
+
   private static final PlanFacts FACTS =
       new PlanFacts(new RandomPlans(new Random(7), 12).plan(), Given.DICTIONARY);
 
@@ -29,10 +35,12 @@ class HotPassAllocatesNothingTest {
         "for each stud, at most 2 boxes must touch it",
         "each cable must have clearance >= its diameter + 1 in",
         "part must have smallest clearance of boxes (where its mount is flush) >= 10 mm",
+        "each close box must touch at least 2 busy studs",
+        "each part where it is a box or its face is not a wall must not touch a busy stud",
         "for each wall, its foam kind must be closed-cell"
       })
   void aWarmPassOverAllElementsNeedsNoNewMemory(String sentence) {
-    Rule rule = Given.rule(sentence).rules().get(0);
+    Rule rule = Given.rule(TERMS, sentence).rules().get(0);
     RuleProgram program = new RuleProgram(rule, new Words(Given.DICTIONARY.lookup()));
     Frame frame = program.frame(FACTS);
     int[] elements = FACTS.members(rule.subject().noun());

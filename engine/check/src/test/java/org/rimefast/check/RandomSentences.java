@@ -1,5 +1,6 @@
 package org.rimefast.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
@@ -10,19 +11,44 @@ final class RandomSentences {
   private static final List<String> OTHERS =
       List.of("stud", "bar", "bracket", "box", "part", "item");
 
+  private static final String ROOM_TERM = "damp room";
+
   private final Random random;
+  private final List<String> terms = new ArrayList<>();
 
   RandomSentences(Random random) {
     this.random = random;
   }
 
+  /** Definitions, each of them free to use those before it; sentences use those made last. */
+  String terms() {
+    terms.clear();
+    StringBuilder text = new StringBuilder();
+    text.append("let damp room be a room where its humidity > ")
+        .append(pick(List.of("30 %", "35 %", "40 %")))
+        .append(" and number of parts (where it is on a wall) >= ")
+        .append(random.nextInt(4))
+        .append('\n');
+    for (String noun : List.of("box", "part", "cable", "stud")) {
+      String term = "special " + noun;
+      text.append("let ").append(term).append(" be a ").append(noun).append(" where ");
+      text.append(condition(noun, 1)).append('\n');
+      terms.add(term);
+    }
+    return text.toString();
+  }
+
   String sentence() {
     String noun = pick(SUBJECTS);
+    String own = "special " + noun;
+    if (terms.contains(own) && maybe()) {
+      noun = own;
+    }
     String subject = "each " + noun + (maybe() ? " where " + condition(noun, 2) : "");
     String tail =
         random.nextInt(4) == 0 ? pick(List.of(" if ", " unless ")) + condition(noun, 1) : "";
     if (random.nextInt(4) == 0) {
-      String other = pick(OTHERS);
+      String other = pick(others());
       String quantified =
           switch (random.nextInt(5)) {
             case 0 -> "some " + other;
@@ -53,7 +79,7 @@ final class RandomSentences {
     }
     return switch (random.nextInt(5)) {
       case 0 -> "have " + comparison(noun, "");
-      case 1 -> "touch " + quantified(OTHERS, depth, not);
+      case 1 -> "touch " + quantified(others(), depth, not);
       case 2 ->
           isPart(noun) ? pick(List.of("sit in ", "face ", "face only ")) + zone() : "be armoured";
       case 3 ->
@@ -74,12 +100,12 @@ final class RandomSentences {
           + condition(noun, depth - 1)
           + ")";
     }
-    return switch (random.nextInt(9)) {
+    return switch (random.nextInt(11)) {
       case 0 -> comparison(noun, "its ");
       case 1 ->
           random.nextBoolean()
-              ? "it touches " + quantified(OTHERS, depth, false)
-              : "it does not touch " + quantified(OTHERS, depth, true);
+              ? "it touches " + quantified(others(), depth, false)
+              : "it does not touch " + quantified(others(), depth, true);
       case 2 -> isPart(noun) ? "it sits in " + zone() : "it is armoured";
       case 3 ->
           isPart(noun)
@@ -87,21 +113,27 @@ final class RandomSentences {
                   + pick(List.of("is ", "is not "))
                   + pick(List.of("steel", "plastic", "wood"))
               : "it touches the shell";
-      case 4 ->
-          "number of "
-              + pick(List.of("boxes", "studs", "parts"))
-              + nested("part", depth)
-              + pick(List.of(" >= ", " <= ", " = "))
-              + random.nextInt(4);
-      case 5 ->
-          pick(List.of("smallest ", "largest ", "average ", "total "))
-              + "clearance of "
-              + pick(List.of("boxes", "bars"))
-              + nested("part", depth)
-              + " >= "
-              + length();
+      case 4 -> {
+        String counted = pick(among(List.of("box", "stud", "part")));
+        yield "number of "
+            + plural(counted)
+            + nested(counted, depth)
+            + pick(List.of(" >= ", " <= ", " = "))
+            + random.nextInt(4);
+      }
+      case 5 -> {
+        String measured = pick(among(List.of("box", "bar")));
+        yield pick(List.of("smallest ", "largest ", "average ", "total "))
+            + "clearance of "
+            + plural(measured)
+            + nested(measured, depth)
+            + " >= "
+            + length();
+      }
       case 6 -> pick(List.of("some ", "no ")) + pick(List.of("stud", "bracket")) + " touches it";
-      case 7 ->
+      case 7 -> kindTest(noun);
+      case 8 -> pick(List.of("its room is ", "its room is not ")) + "a " + ROOM_TERM;
+      case 9 ->
           "humidity of its room "
               + pick(List.of("> ", "<= "))
               + pick(List.of("30 %", "35 %", "40 %"));
@@ -113,6 +145,44 @@ final class RandomSentences {
                   + random.nextInt(3)
               : "its diameter times 2 > 1 in";
     };
+  }
+
+  /**
+   * Whether an element is of a narrower kind, of a term that can be said of it, or has such a face.
+   */
+  private String kindTest(String noun) {
+    List<String> kinds = new ArrayList<>(terms.stream().filter(term -> canBe(noun, term)).toList());
+    if (noun.endsWith("part")) {
+      kinds.addAll(List.of("stud", "electrical part"));
+    }
+    if (isPart(noun) && (kinds.isEmpty() || random.nextInt(3) == 0)) {
+      return "its face " + pick(List.of("is ", "is not ")) + "a " + pick(List.of("wall", "roof"));
+    }
+    if (kinds.isEmpty()) {
+      return "it touches the shell";
+    }
+    String kind = pick(kinds);
+    return pick(List.of("it is ", "it is not ")) + (kind.startsWith("e") ? "an " : "a ") + kind;
+  }
+
+  /** True if some element can be both. */
+  private static boolean canBe(String noun, String term) {
+    String a = noun.replace("special ", "");
+    String b = term.replace("special ", "");
+    return a.equals(b)
+        || (a.equals("part") && !b.equals("cable"))
+        || (b.equals("part") && !a.equals("cable"));
+  }
+
+  private List<String> others() {
+    return among(OTHERS);
+  }
+
+  /** These, and the terms for parts. */
+  private List<String> among(List<String> nouns) {
+    List<String> all = new ArrayList<>(nouns);
+    terms.stream().filter(RandomSentences::isPart).forEach(all::add);
+    return all;
   }
 
   private String comparison(String noun, String its) {
@@ -147,7 +217,7 @@ final class RandomSentences {
   }
 
   private static boolean isPart(String noun) {
-    return !noun.equals("cable");
+    return !noun.endsWith("cable");
   }
 
   private String zone() {
@@ -159,7 +229,7 @@ final class RandomSentences {
   }
 
   private static String plural(String noun) {
-    return noun.equals("box") ? "boxes" : noun + "s";
+    return noun.endsWith("box") ? noun + "es" : noun + "s";
   }
 
   private boolean maybe() {

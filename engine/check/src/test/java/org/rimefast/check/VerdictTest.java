@@ -193,6 +193,95 @@ class VerdictTest {
   }
 
   @Test
+  void aTermSaysWhatItsConditionFound() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    String damp = "let damp room be a room where its humidity >= 30 %\n";
+    String wet = "let wet room be a room where its humidity >= 50 %\n";
+    String sentence = "box must not touch the shell if its room is a ";
+    Finding met = explain(damp, "box must touch the shell if its room is a damp room", plan, "B");
+    assertThat(met.verdict()).isEqualTo(Verdict.BROKEN);
+    Finding is = explain(damp, "for each box, its room must be a damp room", plan, "B");
+    assertThat(is.verdict()).isEqualTo(Verdict.MET);
+    assertThat(is.reason())
+        .isEqualTo("room is a damp room: humidity of room is 35 %, at least 30 %");
+    assertThat(is.evidence().get(0).measurement()).isPresent();
+    Finding isNot = explain(wet, sentence + "wet room", plan, "B");
+    assertThat(isNot.verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
+    assertThat(isNot.reason())
+        .isEqualTo("room is not a wet room: humidity of room is 35 %, not at least 50 %");
+    Finding must = explain(damp, "for each box, its room must not be a damp room", plan, "B");
+    assertThat(must.verdict()).isEqualTo(Verdict.BROKEN);
+    assertThat(must.evidence().get(0).measurement().orElseThrow().margin()).isNegative();
+  }
+
+  @Test
+  void aTermWithoutItsValueIsUndecidedAndNamesIt() {
+    String json = ", 'boxes': [" + Given.box("B", 75).replace("'depth': 47.6, ", "") + "]";
+    Plan plan = Given.module(40, 25, json);
+    String deep = "let deep box be a box where its depth >= 2 in\n";
+    Finding finding = explain(deep, "box must be a deep box", plan, "B");
+    assertThat(finding.verdict()).isEqualTo(Verdict.UNDECIDED);
+    assertThat(finding.missing())
+        .extracting(MissingValue::pointer)
+        .containsExactly("/boxes/0/depth");
+    assertThat(finding.reason())
+        .isEqualTo(
+            "whether box B is a deep box cannot be told: depth of box B cannot be told: depth of"
+                + " box B is missing");
+  }
+
+  @Test
+  void anotherInATermMeansAnotherThanTheElementOfTheTerm() {
+    String boxes = ", 'boxes': [" + Given.box("A", 214) + ", " + Given.box("B", 274) + "]";
+    String near = "let crowded box be a box where it is within 3 in of another box\n";
+    String sentence = "for each room, number of crowded boxes must be exactly 2";
+    Plan two = Given.module(40, 25, boxes);
+    assertThat(verdict(near, sentence, two)).isEqualTo(Verdict.MET);
+    Plan one = Given.module(40, 25, ", 'boxes': [" + Given.box("A", 214) + "]");
+    String none = "for each room, number of crowded boxes must be exactly 0";
+    assertThat(verdict(near, none, one)).isEqualTo(Verdict.MET);
+    assertThat(verdict(near, none, two)).isEqualTo(Verdict.BROKEN);
+    Finding within = explain(near, "box must be within 3 in of a crowded box", two, "A");
+    assertThat(within.verdict()).isEqualTo(Verdict.MET);
+  }
+
+  @Test
+  void aCountOfATermSpeaksOfTheTerm() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    String deep = "let deep box be a box where its depth >= 2 in\n";
+    assertThat(explain(deep, "box must be within 6 in of a deep box", plan, "B").reason())
+        .isEqualTo("there are no deep boxes to look at");
+    String shallow = "let shallow box be a box where its depth < 2 in\n";
+    assertThat(
+            explain(shallow, "box must be within 6 in of at least 2 shallow boxes", plan, "B")
+                .reason())
+        .contains("the one shallow box");
+  }
+
+  @Test
+  void aPlainKindIsAskedForAndSaysSo() {
+    Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
+    Finding wall = explain("", "for each box, its face must be a wall", plan, "B");
+    assertThat(wall.verdict()).isEqualTo(Verdict.MET);
+    assertThat(wall.reason()).isEqualTo("left wall is a wall");
+    Finding roof = explain("", "for each box, its face must be a roof", plan, "B");
+    assertThat(roof.verdict()).isEqualTo(Verdict.BROKEN);
+    assertThat(roof.reason()).isEqualTo("left wall is not a roof");
+    assertThat(explain("", "part must not be an electrical part", plan, "B").verdict())
+        .isEqualTo(Verdict.BROKEN);
+  }
+
+  private static Verdict verdict(String terms, String sentence, Plan plan) {
+    PlanFacts facts = new PlanFacts(plan, Given.DICTIONARY);
+    return new Checker(Given.DICTIONARY, Given.rule(terms, sentence)).verdicts("r", facts)[0];
+  }
+
+  private static Finding explain(String terms, String sentence, Plan plan, String element) {
+    PlanFacts facts = new PlanFacts(plan, Given.DICTIONARY);
+    return new Checker(Given.DICTIONARY, Given.rule(terms, sentence)).explain("r", element, facts);
+  }
+
+  @Test
   void aRuleThatSpeaksOfNothingSaysSo() {
     Plan plan = Given.module(40, 25, ", 'boxes': [" + Given.box("B", 75) + "]");
     assertThat(Given.check("panel must be mounted on the lining", plan).appliedToNothing())

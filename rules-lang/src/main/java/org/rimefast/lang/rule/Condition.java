@@ -3,6 +3,7 @@ package org.rimefast.lang.rule;
 import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.source.Span;
+import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Relation;
 import org.rimefast.lang.vocabulary.ValueType;
 
@@ -86,6 +87,31 @@ public sealed interface Condition {
   }
 
   /**
+   * An element that is of a kind: {@code its face is a wall}, {@code it is a wet room}.
+   *
+   * @param subject the element
+   * @param noun the kind
+   * @param term what else must hold of it, where the standard defines the kind
+   * @param span the text it was read from
+   */
+  record IsA(Reference subject, Noun noun, Optional<Term> term, Span span) implements Condition {
+    /** Refuses a term of another noun. */
+    public IsA {
+      term.ifPresent(t -> Types.require(t.noun().equals(noun), t.singular() + " is no " + noun));
+    }
+
+    /** How one of the kind is called. */
+    public String singular() {
+      return term.map(Term::singular).orElse(noun.singular());
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitIsA(this);
+    }
+  }
+
+  /**
    * How many elements of a kind meet a condition.
    *
    * @param quantifier how many must
@@ -136,6 +162,8 @@ public sealed interface Condition {
     R visitCompare(Compare compare);
 
     R visitHolds(Holds holds);
+
+    R visitIsA(IsA isA);
 
     R visitQuantified(Quantified quantified);
   }

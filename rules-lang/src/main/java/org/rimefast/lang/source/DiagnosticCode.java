@@ -49,10 +49,14 @@ public enum DiagnosticCode {
   UNKNOWN_SEVERITY,
   /** A stage that the vocabulary does not have. */
   UNKNOWN_STAGE,
-  /** A rule or constant with the name of another. */
+  /** A rule, constant or term with the name of another. */
   REPEATED_NAME,
-  /** A constant with a name that the vocabulary uses. */
+  /** A constant or term with a name that the vocabulary or the language uses. */
   NAME_TAKEN,
+  /** A term that is used in its own definition, or in one that stands before it. */
+  EARLY_TERM,
+  /** A test of kind that is so of every such element, or of none. */
+  EMPTY_TEST,
   /** A word that is not in the vocabulary, or cannot stand where it does. */
   UNKNOWN_WORD,
   /** A phrase that stops before it says something. */

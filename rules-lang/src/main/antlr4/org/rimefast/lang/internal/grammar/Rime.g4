@@ -24,7 +24,12 @@ headerField
   ;
 
 letStatement
-  : LET word+ BE MINUS? literal=(QUANTITY | NUMBER) field* EOF
+  : LET word+ BE letValue field* EOF
+  ;
+
+letValue
+  : MINUS? literal=(QUANTITY | NUMBER)   # numberValue
+  | word+ whereClause?                   # termValue
   ;
 
 ruleStatement

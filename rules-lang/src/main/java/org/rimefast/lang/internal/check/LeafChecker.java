@@ -186,10 +186,24 @@ final class LeafChecker {
       }
       return compared(subject, split.get().comparison(), split.get().right().get(), operand.span());
     }
-    if (subject instanceof Subject.Element) {
-      return verb(subject, operand, PhraseReader.Use.STATE);
+    if (subject instanceof Subject.Element element) {
+      return state(element, operand);
     }
     return compared(subject, Comparison.EQUAL, operand, operand.span());
+  }
+
+  /** What stands after {@code is}: a relation, or a kind of element. */
+  private Candidates<Condition> state(Subject.Element subject, Operand operand) {
+    if (!(operand instanceof Phrase phrase)) {
+      return verb(subject, operand, PhraseReader.Use.STATE);
+    }
+    PhraseReader reader = operands.reader(phrase);
+    List<Reading<Condition>> all =
+        new ArrayList<>(
+            reader.relations(0, subject.scope(), subject.reference(), PhraseReader.Use.STATE));
+    all.addAll(reader.kindTests(0, subject.scope(), subject.reference(), subject.isPlural()));
+    return Candidates.of(
+        all.stream().filter(reading -> reading.end() == reader.size()).toList(), reader::failure);
   }
 
   private Candidates<Condition> compared(Subject subject, Clause.Sign sign, Span span) {

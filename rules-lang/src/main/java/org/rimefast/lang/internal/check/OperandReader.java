@@ -15,6 +15,7 @@ import org.rimefast.lang.internal.resolve.Problems;
 import org.rimefast.lang.internal.resolve.Reading;
 import org.rimefast.lang.internal.resolve.Result;
 import org.rimefast.lang.internal.resolve.Scope;
+import org.rimefast.lang.internal.resolve.Terms;
 import org.rimefast.lang.internal.resolve.Typing;
 import org.rimefast.lang.internal.syntax.Clause;
 import org.rimefast.lang.internal.syntax.Operand;
@@ -36,6 +37,7 @@ final class OperandReader implements PhraseReader.Nested {
 
   private final Dictionary dictionary;
   private final Constants constants;
+  private final Terms terms;
   private final SourceText source;
 
   // A phrase with several readings asks for what stands in its parentheses once for each; without
@@ -45,9 +47,10 @@ final class OperandReader implements PhraseReader.Nested {
   private final IdentityHashMap<Clause, Map<Place, List<Reading<Value>>>> groups =
       new IdentityHashMap<>();
 
-  OperandReader(Dictionary dictionary, Constants constants, SourceText source) {
+  OperandReader(Dictionary dictionary, Constants constants, Terms terms, SourceText source) {
     this.dictionary = dictionary;
     this.constants = constants;
+    this.terms = terms;
     this.source = source;
   }
 
@@ -61,7 +64,7 @@ final class OperandReader implements PhraseReader.Nested {
   }
 
   PhraseReader reader(Phrase phrase) {
-    return new PhraseReader(phrase, dictionary, constants, this);
+    return new PhraseReader(phrase, dictionary, constants, terms, this);
   }
 
   @Override

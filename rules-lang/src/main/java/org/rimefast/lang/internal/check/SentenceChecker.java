@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.internal.message.Readings;
+import org.rimefast.lang.internal.resolve.Kind;
 import org.rimefast.lang.internal.resolve.Opening;
 import org.rimefast.lang.internal.resolve.PhraseReader;
 import org.rimefast.lang.internal.resolve.Problems;
@@ -39,21 +40,24 @@ final class SentenceChecker {
   }
 
   Result<Checked> check(Sentence sentence) {
-    Result<Noun> noun = noun(sentence);
-    if (!noun.isOk()) {
-      return Result.bad(noun.problems());
+    Result<Kind> found = noun(sentence);
+    if (!found.isOk()) {
+      return Result.bad(found.problems());
     }
-    Scope scope = Scope.of(noun.get(), sentence.subject().span());
+    Kind kind = found.get();
+    Span named = sentence.subject().span();
+    Span whole = sentence.where().map(clause -> named.to(clause.span())).orElse(named);
+    Scope scope = Scope.of(kind.noun(), kind.singular(), named);
+    Variable subject = scope.spoken().get(0).variable();
     List<Diagnostic> problems = new ArrayList<>();
-    Optional<Condition> where = where(sentence, scope, problems);
+    Optional<Condition> where = kind.and(where(sentence, scope, problems), subject, named, whole);
     Optional<Condition> onlyIf = onlyIf(sentence, scope, problems);
     Result<Condition> requirement = requirement(sentence, scope);
     problems.addAll(requirement.problems());
     if (!problems.isEmpty()) {
       return Result.bad(problems);
     }
-    return Result.ok(
-        new Checked(scope.spoken().get(0).variable(), where, onlyIf, requirement.get()));
+    return Result.ok(new Checked(subject, where, onlyIf, requirement.get()));
   }
 
   private Optional<Condition> where(Sentence sentence, Scope scope, List<Diagnostic> problems) {
@@ -92,7 +96,7 @@ final class SentenceChecker {
   }
 
   /** The kind of element that the sentence is about. */
-  private Result<Noun> noun(Sentence sentence) {
+  private Result<Kind> noun(Sentence sentence) {
     List<Phrase.Item> items = new ArrayList<>(sentence.subject().items());
     Phrase.Item first = items.get(0);
     String determiner = first instanceof Phrase.WordItem word ? word.text() : "";
@@ -134,12 +138,12 @@ final class SentenceChecker {
                     + " some bracket must hold it");
   }
 
-  private Result<Noun> noun(Phrase phrase) {
+  private Result<Kind> noun(Phrase phrase) {
     PhraseReader reader = operands.reader(phrase);
     // No noun has been spoken of yet; the scope only carries the reading along.
     Noun none = new Noun("", "", "", List.of());
-    Scope scope = Scope.of(none, phrase.span());
-    List<Reading<Noun>> nouns =
+    Scope scope = Scope.of(none, "", phrase.span());
+    List<Reading<Kind>> nouns =
         reader.bareNouns(0, scope, false).stream().filter(r -> r.end() == reader.size()).toList();
     if (nouns.size() > 1) {
       return Result.bad(
@@ -148,7 +152,7 @@ final class SentenceChecker {
               phrase.span(),
               "Two kinds of element are called so.",
               "The vocabulary has it as "
-                  + English.either(nouns.stream().map(n -> n.get().id()).toList(), 4)
+                  + English.either(nouns.stream().map(n -> n.get().noun().id()).toList(), 4)
                   + "; one of them needs another name."));
     }
     if (nouns.size() == 1) {
@@ -163,7 +167,7 @@ final class SentenceChecker {
                 "A value stands here where a noun belongs.",
                 "Say whose it is first: for each box, its clearance must be at least 50 mm")
             : nounFailure(phrase, scope);
-    for (Reading<Noun> plural : reader.bareNouns(0, scope, true)) {
+    for (Reading<Kind> plural : reader.bareNouns(0, scope, true)) {
       if (plural.end() == reader.size()) {
         String right = plural.get().singular();
         return Result.bad(
@@ -182,11 +186,11 @@ final class SentenceChecker {
   /** A new reader, so that only nouns are offered. */
   private Diagnostic nounFailure(Phrase phrase, Scope scope) {
     PhraseReader reader = operands.reader(phrase);
-    List<Reading<Noun>> nouns = reader.bareNouns(0, scope, false);
+    List<Reading<Kind>> nouns = reader.bareNouns(0, scope, false);
     if (nouns.isEmpty()) {
       return reader.failure();
     }
-    Reading<Noun> noun = nouns.get(nouns.size() - 1);
+    Reading<Kind> noun = nouns.get(nouns.size() - 1);
     List<Phrase.Item> rest = phrase.items().subList(noun.end(), phrase.items().size());
     Span span = rest.get(0).span().to(rest.get(rest.size() - 1).span());
     return Problems.error(

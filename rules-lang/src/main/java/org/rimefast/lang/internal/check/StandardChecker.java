@@ -13,6 +13,7 @@ import org.rimefast.lang.internal.resolve.Constants;
 import org.rimefast.lang.internal.resolve.Dictionary;
 import org.rimefast.lang.internal.resolve.Problems;
 import org.rimefast.lang.internal.resolve.Result;
+import org.rimefast.lang.internal.resolve.Terms;
 import org.rimefast.lang.internal.resolve.Typing;
 import org.rimefast.lang.internal.syntax.Statement;
 import org.rimefast.lang.internal.syntax.Word;
@@ -58,7 +59,10 @@ public final class StandardChecker {
         constant(let);
       }
     }
-    OperandReader operands = new OperandReader(dictionary, new Constants(constants), source);
+    Terms terms = new Terms();
+    OperandReader operands = new OperandReader(dictionary, new Constants(constants), terms, source);
+    TermChecker definitions = new TermChecker(dictionary, constants, terms, operands, diagnostics);
+    definitions.check(statements);
     Map<String, Span> ids = new HashMap<>();
     for (Statement statement : statements) {
       if (statement instanceof Statement.Rule rule) {
@@ -143,7 +147,7 @@ public final class StandardChecker {
         new Constant(name, literal, fields.text("because"), fields.text("source"), let.span()));
   }
 
-  private static Diagnostic repeated(String kind, String name, Span span, Span first) {
+  static Diagnostic repeated(String kind, String name, Span span, Span first) {
     return Problems.related(
         DiagnosticCode.REPEATED_NAME,
         span,

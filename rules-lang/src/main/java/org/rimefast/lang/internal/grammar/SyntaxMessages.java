@@ -11,7 +11,11 @@ final class SyntaxMessages {
       "rule box-clear-of-steel \"A box leaves room for foam behind it\"";
   private static final String SENTENCE_EXAMPLE = "box must sit in outer bay";
 
+  private static final String TERM_EXAMPLE =
+      "Write it as: let wet room be a room where its humidity >= 50 %";
+
   private final int statement;
+  private final boolean isTerm;
   private final String text;
   private final int type;
   private final Token before;
@@ -20,12 +24,14 @@ final class SyntaxMessages {
 
   SyntaxMessages(
       int statement,
+      boolean isTerm,
       String text,
       int type,
       Token before,
       IntervalSet expected,
       List<String> rules) {
     this.statement = statement;
+    this.isTerm = isTerm;
     this.text = text;
     this.type = type;
     this.before = before;
@@ -70,19 +76,33 @@ final class SyntaxMessages {
     if (expects(RimeLexer.WORD)
         && !text.isEmpty()
         && Character.isLetter(text.charAt(0))
-        && type != RimeLexer.BE) {
+        && type != RimeLexer.BE
+        && before.getType() != RimeLexer.BE
+        && !within("letValue")) {
       return say(
-          "The language keeps the word " + quoted() + " for itself.",
-          "Choose another name for the constant.");
+          "The language keeps the word " + quoted() + " for itself.", "Choose another name.");
+    }
+    if (within("whereClause")) {
+      return sentence();
+    }
+    if (isTerm) {
+      return fieldOr(
+          "After the term's condition only \"because\" and \"source\" can follow" + instead() + ".",
+          "Join conditions with \"and\" or \"or\"; what must hold is said in a rule.");
+    }
+    if (before.getType() == RimeLexer.WORD && !expects(RimeLexer.BE)) {
+      return say("After the kind of element comes \"where\"" + instead() + ".", TERM_EXAMPLE);
     }
     if (before.getType() == RimeLexer.LET) {
-      return say("After \"let\" comes the name of a constant" + instead() + ".", example);
+      return say("After \"let\" comes a name" + instead() + ".", example);
     }
     if (before.getType() == RimeLexer.BE || before.getType() == RimeLexer.MINUS) {
-      return say("After \"be\" comes a number with its unit" + instead() + ".", example);
+      return say(
+          "After \"be\" comes a number with its unit, or a kind of element" + instead() + ".",
+          example + "; or: let wet room be a room where its humidity >= 50 %");
     }
     if (expects(RimeLexer.BE)) {
-      return say("A constant needs \"be\" after its name" + instead() + ".", example);
+      return say("\"let\" needs \"be\" after the name" + instead() + ".", example);
     }
     return fieldOr(
         "After the constant's value only \"because\" and \"source\" can follow" + instead() + ".",

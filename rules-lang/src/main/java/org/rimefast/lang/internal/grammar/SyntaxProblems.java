@@ -85,6 +85,7 @@ final class SyntaxProblems extends BaseErrorListener {
     SyntaxMessages messages =
         new SyntaxMessages(
             tokens.get(0).getType(),
+            isTerm(before),
             atEnd ? "" : source.textOf(span),
             atEnd ? Token.EOF : token.getType(),
             before,
@@ -92,6 +93,16 @@ final class SyntaxProblems extends BaseErrorListener {
             parser.getRuleInvocationStack());
     return LexicalProblems.error(
         DiagnosticCode.UNREADABLE, span, messages.headline(), messages.help());
+  }
+
+  /** True for a {@code let} whose condition has begun. */
+  private boolean isTerm(Token before) {
+    return tokens.get(0).getType() == RimeLexer.LET
+        && tokens.stream()
+            .anyMatch(
+                token ->
+                    token.getType() == RimeLexer.WHERE
+                        && token.getStartIndex() <= before.getStartIndex());
   }
 
   private static Diagnostic notMust(Token word) {

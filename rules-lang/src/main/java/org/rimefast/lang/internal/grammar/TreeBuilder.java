@@ -64,17 +64,31 @@ final class TreeBuilder {
   }
 
   private Statement let(RimeParser.LetStatementContext tree) {
-    List<Word> name = new ArrayList<>();
-    for (RimeParser.WordContext part : tree.word()) {
-      name.add(word(part.getStart()));
+    List<Word> name = words(tree.word());
+    if (tree.letValue() instanceof RimeParser.TermValueContext term) {
+      return new Statement.Term(
+          name,
+          words(term.word()),
+          Optional.ofNullable(term.whereClause()).map(w -> clauses.condition(w.condition())),
+          fields(tree.field()),
+          whole());
     }
-    Span span = span(tree.literal);
+    RimeParser.NumberValueContext number = (RimeParser.NumberValueContext) tree.letValue();
+    Span span = span(number.literal);
     String written = source.textOf(span);
-    if (tree.MINUS() != null) {
-      span = span(tree.MINUS().getSymbol()).to(span);
+    if (number.MINUS() != null) {
+      span = span(number.MINUS().getSymbol()).to(span);
       written = "-" + written;
     }
     return new Statement.Let(name, quantity(written), span, fields(tree.field()), whole());
+  }
+
+  private static List<Word> words(List<RimeParser.WordContext> trees) {
+    List<Word> words = new ArrayList<>();
+    for (RimeParser.WordContext tree : trees) {
+      words.add(word(tree.getStart()));
+    }
+    return words;
   }
 
   private Statement rule(RimeParser.RuleStatementContext tree) {

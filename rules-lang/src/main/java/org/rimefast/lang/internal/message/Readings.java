@@ -115,6 +115,12 @@ public final class Readings implements Condition.Visitor<String>, Value.Visitor<
   }
 
   @Override
+  public String visitIsA(Condition.IsA isA) {
+    String kind = English.withArticle(isA.singular());
+    return reference(isA.subject()) + " is " + named(kind, isA.noun().id());
+  }
+
+  @Override
   public String visitQuantified(Condition.Quantified quantified) {
     String many =
         switch (quantified.quantifier()) {

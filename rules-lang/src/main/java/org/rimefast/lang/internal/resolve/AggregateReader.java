@@ -13,6 +13,7 @@ import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Value.Aggregate.Function;
 import org.rimefast.lang.rule.Variable;
+import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
 import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.Noun;
@@ -95,20 +96,25 @@ final class AggregateReader {
       List<Argument> arguments,
       Scope scope,
       List<Reading<Value>> readings) {
-    List<PhraseReader.Found<Noun>> plurals = phrase.find(phrase.dictionary().plurals(), nounAt);
+    List<PhraseReader.Found<Kind>> plurals = phrase.findKinds(nounAt, true);
     phrase
         .misses()
         .at(
             nounAt,
             () ->
-                phrase.dictionary().vocabulary().nouns().stream()
-                    .filter(noun -> property == null || noun.isA(property.owner()))
-                    .map(Noun::plural)
+                phrase.kinds().stream()
+                    .filter(kind -> property == null || kind.noun().isA(property.owner()))
+                    .map(Kind::plural)
                     .toList());
-    for (PhraseReader.Found<Noun> found : plurals) {
-      readings.add(aggregate(place, found, function, property, arguments, scope));
+    for (PhraseReader.Found<Kind> found : plurals) {
+      Diagnostic early = phrase.early(found, nounAt);
+      if (early != null) {
+        readings.add(Reading.bad(found.end(), early, scope));
+        continue;
+      }
+      readings.add(aggregate(place, nounAt, found, function, property, arguments, scope));
     }
-    for (PhraseReader.Found<Noun> found : phrase.find(phrase.dictionary().singulars(), nounAt)) {
+    for (PhraseReader.Found<Kind> found : phrase.findKinds(nounAt, false)) {
       if (!found.word().singular().equals(found.word().plural())) {
         Span span = phrase.span(nounAt, found.end());
         readings.add(
@@ -128,21 +134,28 @@ final class AggregateReader {
 
   private Reading<Value> aggregate(
       int place,
-      PhraseReader.Found<Noun> found,
+      int nounAt,
+      PhraseReader.Found<Kind> found,
       Function function,
       @Nullable Property property,
       List<Argument> arguments,
       Scope scope) {
-    Noun noun = found.word();
-    Variable variable = scope.next(noun);
+    Kind kind = found.word();
+    Variable variable = scope.next(kind.noun());
     Span named = phrase.span(place, found.end());
-    Optional<Result<Condition>> where = phrase.where(found.end(), scope.inside(variable, named));
+    Optional<Result<Condition>> where =
+        phrase.where(found.end(), scope.inside(variable, kind.singular(), named));
     int end = where.isPresent() ? found.end() + 1 : found.end();
     phrase.misses().endedAt(end);
     if (where.isPresent() && !where.get().isOk()) {
       return new Reading<>(end, Result.bad(where.get().problems()), List.of(), scope);
     }
-    Optional<Condition> condition = where.map(Result::get);
+    Optional<Condition> condition =
+        kind.and(
+            where.map(Result::get),
+            variable,
+            phrase.span(nounAt, found.end()),
+            phrase.span(nounAt, end));
     Span span = phrase.span(place, end);
     if (property == null) {
       ValueType.Number count = new ValueType.Number(Dimension.NUMBER, Units.ONE);

@@ -46,17 +46,10 @@ final class NounReader {
     return readings;
   }
 
-  List<Reading<Noun>> bare(int place, Scope scope, boolean plural) {
-    phrase.misses().at(place, () -> nounWords(plural));
-    Dictionary dictionary = phrase.dictionary();
-    return phrase.find(plural ? dictionary.plurals() : dictionary.singulars(), place).stream()
+  List<Reading<Kind>> bare(int place, Scope scope, boolean plural) {
+    phrase.misses().at(place, () -> phrase.kindWords(plural));
+    return phrase.findKinds(place, plural).stream()
         .map(found -> Reading.ok(found.end(), found.word(), scope))
-        .toList();
-  }
-
-  private List<String> nounWords(boolean plural) {
-    return phrase.dictionary().vocabulary().nouns().stream()
-        .map(noun -> plural ? noun.plural() : noun.singular())
         .toList();
   }
 
@@ -99,12 +92,11 @@ final class NounReader {
 
   private void quantified(
       int place, Determiner determiner, Scope scope, List<Reading<Reference>> readings) {
-    phrase.misses().at(determiner.next(), () -> nounWords(determiner.plural()));
-    Dictionary dictionary = phrase.dictionary();
-    for (PhraseReader.Found<Noun> found : phrase.find(dictionary.singulars(), determiner.next())) {
+    phrase.misses().at(determiner.next(), () -> phrase.kindWords(determiner.plural()));
+    for (PhraseReader.Found<Kind> found : phrase.findKinds(determiner.next(), false)) {
       readings.add(one(place, determiner, found, false, scope));
     }
-    for (PhraseReader.Found<Noun> found : phrase.find(dictionary.plurals(), determiner.next())) {
+    for (PhraseReader.Found<Kind> found : phrase.findKinds(determiner.next(), true)) {
       if (!found.word().plural().equals(found.word().singular())) {
         readings.add(one(place, determiner, found, true, scope));
       }
@@ -114,13 +106,14 @@ final class NounReader {
   private Reading<Reference> one(
       int place,
       Determiner determiner,
-      PhraseReader.Found<Noun> found,
+      PhraseReader.Found<Kind> found,
       boolean plural,
       Scope scope) {
-    Noun noun = found.word();
-    Variable variable = scope.next(noun);
+    Kind kind = found.word();
+    Variable variable = scope.next(kind.noun());
     Span span = phrase.span(place, found.end());
-    Optional<Result<Condition>> where = phrase.where(found.end(), scope.inside(variable, span));
+    Optional<Result<Condition>> where =
+        phrase.where(found.end(), scope.inside(variable, kind.singular(), span));
     int end = where.isPresent() ? found.end() + 1 : found.end();
     phrase.misses().endedAt(end);
     Diagnostic problem = formProblem(determiner, found, plural, scope);
@@ -136,24 +129,29 @@ final class NounReader {
             determiner.number(),
             variable,
             determiner.others(),
-            where.map(Result::get),
+            kind.and(
+                where.map(Result::get),
+                variable,
+                phrase.span(determiner.next(), found.end()),
+                phrase.span(determiner.next(), end)),
             plural,
             phrase.span(place, end));
     return new Reading<>(
         end,
         Result.ok(new Reference.Bound(variable)),
         List.of(opening),
-        scope.with(variable, span));
+        scope.with(variable, kind.singular(), span));
   }
 
   private @Nullable Diagnostic formProblem(
-      Determiner determiner, PhraseReader.Found<Noun> found, boolean plural, Scope scope) {
-    Noun noun = found.word();
+      Determiner determiner, PhraseReader.Found<Kind> found, boolean plural, Scope scope) {
+    Kind kind = found.word();
+    Noun noun = kind.noun();
     Span span = phrase.span(determiner.next(), found.end());
-    boolean same = noun.singular().equals(noun.plural());
+    boolean same = kind.singular().equals(kind.plural());
     if (!determiner.eitherForm() && !same && plural != determiner.plural()) {
-      String right = plural ? noun.singular() : noun.plural();
-      String wrong = plural ? noun.plural() : noun.singular();
+      String right = plural ? kind.singular() : kind.plural();
+      String wrong = plural ? kind.plural() : kind.singular();
       return Problems.fixable(
           DiagnosticCode.WRONG_FORM,
           span,
@@ -161,6 +159,10 @@ final class NounReader {
           "Write " + quoted(right) + ".",
           span,
           right);
+    }
+    Diagnostic early = phrase.early(found, determiner.next());
+    if (early != null) {
+      return early;
     }
     if (determiner.others() && !noun.isA(scope.subject()) && !scope.subject().isA(noun)) {
       return Problems.error(
@@ -186,15 +188,13 @@ final class NounReader {
             place,
             () -> {
               List<String> words = new ArrayList<>(List.of("it"));
-              nounWords(false).forEach(noun -> words.add(English.withArticle(noun)));
+              phrase.kindWords(false).forEach(noun -> words.add(English.withArticle(noun)));
               return words;
             });
-    Dictionary dictionary = phrase.dictionary();
-    List<PhraseReader.Found<Noun>> found =
-        new ArrayList<>(phrase.find(dictionary.singulars(), place));
-    found.addAll(phrase.find(dictionary.plurals(), place));
-    for (PhraseReader.Found<Noun> bare : found) {
-      Noun noun = bare.word();
+    List<PhraseReader.Found<Kind>> found = new ArrayList<>(phrase.findKinds(place, false));
+    found.addAll(phrase.findKinds(place, true));
+    for (PhraseReader.Found<Kind> bare : found) {
+      Kind noun = bare.word();
       Span span = phrase.span(place, bare.end());
       boolean spoken = !scope.named(noun).isEmpty();
       String right = spoken ? "the " + noun : English.withArticle(noun.singular());
@@ -249,13 +249,9 @@ final class NounReader {
   }
 
   private void spokenOf(int place, Scope scope, List<Reading<Reference>> readings) {
-    phrase
-        .misses()
-        .at(
-            place + 1,
-            () -> scope.spoken().stream().map(s -> s.variable().noun().singular()).toList());
+    phrase.misses().at(place + 1, () -> scope.spoken().stream().map(Scope.Spoken::called).toList());
     boolean spoken = false;
-    for (PhraseReader.Found<Noun> found : phrase.find(phrase.dictionary().singulars(), place + 1)) {
+    for (PhraseReader.Found<Kind> found : phrase.findKinds(place + 1, false)) {
       List<Scope.Spoken> named = scope.named(found.word());
       spoken |= !named.isEmpty();
       readings.add(theOne(place, found, named, scope));
@@ -270,8 +266,8 @@ final class NounReader {
   }
 
   private Reading<Reference> theOne(
-      int place, PhraseReader.Found<Noun> found, List<Scope.Spoken> named, Scope scope) {
-    Noun noun = found.word();
+      int place, PhraseReader.Found<Kind> found, List<Scope.Spoken> named, Scope scope) {
+    Kind noun = found.word();
     Span span = phrase.span(place, found.end());
     if (named.size() == 1) {
       return Reading.ok(found.end(), new Reference.Bound(named.get(0).variable()), scope);

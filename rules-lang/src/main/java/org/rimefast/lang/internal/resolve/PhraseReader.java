@@ -51,6 +51,7 @@ public final class PhraseReader {
   private final Phrase phrase;
   private final Dictionary dictionary;
   private final Constants constants;
+  private final Terms terms;
   private final Nested nested;
   private final Misses misses;
   private final Map<Key, List<?>> memo = new HashMap<>();
@@ -60,10 +61,12 @@ public final class PhraseReader {
   private int steps;
 
   /** A reader of one phrase. */
-  public PhraseReader(Phrase phrase, Dictionary dictionary, Constants constants, Nested nested) {
+  public PhraseReader(
+      Phrase phrase, Dictionary dictionary, Constants constants, Terms terms, Nested nested) {
     this.phrase = phrase;
     this.dictionary = dictionary;
     this.constants = constants;
+    this.terms = terms;
     this.nested = nested;
     this.misses = new Misses(phrase, dictionary);
     this.nouns = new NounReader(this);
@@ -111,8 +114,14 @@ public final class PhraseReader {
         () -> relations.relations(place, scope, subject, use));
   }
 
+  /** Whether {@code subject} is of a kind, after {@code is} or {@code be} at an item. */
+  public List<Reading<Condition>> kindTests(
+      int place, Scope scope, Reference subject, boolean plural) {
+    return new KindReader(this).tests(place, scope, subject, plural);
+  }
+
   /** A bare noun in the singular or plural at an item, for the subject of a rule. */
-  public List<Reading<Noun>> bareNouns(int place, Scope scope, boolean plural) {
+  public List<Reading<Kind>> bareNouns(int place, Scope scope, boolean plural) {
     return nouns.bare(place, scope, plural);
   }
 
@@ -193,6 +202,53 @@ public final class PhraseReader {
       }
     }
     return found;
+  }
+
+  /** Every noun and term that stands at an item, and where it ends. */
+  List<Found<Kind>> findKinds(int place, boolean plural) {
+    List<Found<Kind>> found = new ArrayList<>();
+    for (Found<Noun> noun : find(plural ? dictionary.plurals() : dictionary.singulars(), place)) {
+      found.add(new Found<>(Kind.of(noun.word()), noun.end()));
+    }
+    for (Kind kind : terms.all()) {
+      String words = plural ? kind.plural() : kind.singular();
+      List<String> parts = List.of(words.split(" "));
+      int end = parts.get(0).equals(word(place)) ? matchEnd(parts, place) : -1;
+      if (end >= 0) {
+        found.add(new Found<>(kind, end));
+      }
+    }
+    return found;
+  }
+
+  /** All nouns and terms, as they are called. */
+  List<String> kindWords(boolean plural) {
+    return kinds().stream().map(plural ? Kind::plural : Kind::singular).toList();
+  }
+
+  /** All nouns and terms. */
+  List<Kind> kinds() {
+    List<Kind> all = new ArrayList<>();
+    dictionary.vocabulary().nouns().forEach(noun -> all.add(Kind.of(noun)));
+    all.addAll(terms.all());
+    return all;
+  }
+
+  /** What is wrong with the use of a term whose definition has not been read. */
+  @Nullable Diagnostic early(Found<Kind> found, int place) {
+    Kind kind = found.word();
+    if (!kind.isTerm() || kind.term() != null) {
+      return null;
+    }
+    return Problems.error(
+        DiagnosticCode.EARLY_TERM,
+        span(place, found.end()),
+        terms.isCurrent(kind)
+            ? "The term " + quoted(kind) + " is used in its own definition."
+            : "The term " + quoted(kind) + " is defined further down.",
+        terms.isCurrent(kind)
+            ? "Say it with other words: a term can use the vocabulary and the terms before it."
+            : "Put its definition first: a term can use only terms that stand before it.");
   }
 
   /** A word of the vocabulary and where it ends. */

@@ -15,19 +15,19 @@ import org.rimefast.lang.vocabulary.Noun;
  * @param bare whose a property without an owner is
  */
 public record Scope(List<Spoken> spoken, Reference it, Reference bare) {
-  /** A variable and where it was named. */
-  public record Spoken(Variable variable, Span span) {}
+  /** A variable, what it was called, and where. */
+  public record Spoken(Variable variable, String called, Span span) {}
 
   /** Copies the list. */
   public Scope {
     spoken = List.copyOf(spoken);
   }
 
-  /** The scope of a rule about {@code noun}. */
-  public static Scope of(Noun noun, Span span) {
+  /** The scope of a rule about elements of a kind, which are called so. */
+  public static Scope of(Noun noun, String called, Span span) {
     Variable subject = new Variable(0, noun);
     Reference it = new Reference.Bound(subject);
-    return new Scope(List.of(new Spoken(subject, span)), it, it);
+    return new Scope(List.of(new Spoken(subject, called, span)), it, it);
   }
 
   /** A new variable for {@code noun} at this place. */
@@ -36,16 +36,16 @@ public record Scope(List<Spoken> spoken, Reference it, Reference bare) {
   }
 
   /** With one variable more; {@code it} stays. */
-  public Scope with(Variable variable, Span span) {
+  public Scope with(Variable variable, String called, Span span) {
     List<Spoken> more = new ArrayList<>(spoken);
-    more.add(new Spoken(variable, span));
+    more.add(new Spoken(variable, called, span));
     return new Scope(more, it, bare);
   }
 
   /** Inside {@code (where ...)} of a variable. */
-  public Scope inside(Variable variable, Span span) {
+  public Scope inside(Variable variable, String called, Span span) {
     Reference inner = new Reference.Bound(variable);
-    return new Scope(with(variable, span).spoken(), inner, inner);
+    return new Scope(with(variable, called, span).spoken(), inner, inner);
   }
 
   /** With another owner for bare properties. */
@@ -53,8 +53,15 @@ public record Scope(List<Spoken> spoken, Reference it, Reference bare) {
     return new Scope(spoken, it, owner);
   }
 
-  /** The variables that {@code the NOUN} can mean; those of exactly that kind if there are any. */
-  public List<Spoken> named(Noun noun) {
+  /**
+   * The variables that {@code the NOUN} can mean; those of exactly that kind if there are any. A
+   * term means only what was called so.
+   */
+  List<Spoken> named(Kind kind) {
+    if (kind.isTerm()) {
+      return spoken.stream().filter(s -> s.called().equals(kind.singular())).toList();
+    }
+    Noun noun = kind.noun();
     List<Spoken> exact =
         spoken.stream().filter(s -> s.variable().noun().id().equals(noun.id())).toList();
     return exact.isEmpty()

@@ -1,6 +1,7 @@
 package org.rimefast.lang.internal.syntax;
 
 import java.util.List;
+import java.util.Optional;
 import org.rimefast.lang.source.Span;
 import org.rimefast.units.Quantity;
 
@@ -23,6 +24,22 @@ public sealed interface Statement {
     /** Copies the lists. */
     public Let {
       name = List.copyOf(name);
+      fields = List.copyOf(fields);
+    }
+  }
+
+  /**
+   * {@code let NAME be a NOUN where CONDITION ...}.
+   *
+   * @param kind the words between {@code be} and {@code where}, with the article
+   */
+  record Term(
+      List<Word> name, List<Word> kind, Optional<Clause> where, List<Field> fields, Span span)
+      implements Statement {
+    /** Copies the lists. */
+    public Term {
+      name = List.copyOf(name);
+      kind = List.copyOf(kind);
       fields = List.copyOf(fields);
     }
   }

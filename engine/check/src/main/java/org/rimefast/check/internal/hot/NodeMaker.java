@@ -11,6 +11,7 @@ import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.rule.Variable;
 import org.rimefast.lang.vocabulary.ValueType;
 
 /** Makes nodes of typed conditions and values. */
@@ -19,10 +20,21 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
 
   private final Words words;
   private final Layout layout;
+  private final int first;
 
-  NodeMaker(Words words, Layout layout) {
+  /**
+   * A maker.
+   *
+   * @param first where the outermost variable stands in a frame
+   */
+  NodeMaker(Words words, Layout layout, int first) {
     this.words = words;
     this.layout = layout;
+    this.first = first;
+  }
+
+  private int place(Variable variable) {
+    return first + variable.index();
   }
 
   Nodes.Test test(Optional<Condition> condition) {
@@ -76,15 +88,31 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
         word.function(), find(holds.subject()), fills, layout.slots(fills.length));
   }
 
+  /**
+   * A term's condition has variables of its own, from 0 on. They get places in the frame behind all
+   * that may be in use around the term.
+   */
+  @Override
+  public Nodes.Test visitIsA(Condition.IsA isA) {
+    Nodes.Find subject = find(isA.subject());
+    if (isA.term().isEmpty()) {
+      return new Relations.IsA(subject, isA.noun());
+    }
+    int own = layout.variables;
+    layout.variable(own);
+    Nodes.Test condition = isA.term().get().condition().accept(new NodeMaker(words, layout, own));
+    return new Relations.IsOfTerm(subject, isA.noun(), own, condition);
+  }
+
   @Override
   public Nodes.Test visitQuantified(Condition.Quantified quantified) {
-    layout.variable(quantified.variable().index());
+    layout.variable(place(quantified.variable()));
     return new Relations.Quantified(
         quantified.quantifier(),
         quantified.number(),
         words.noun(quantified.variable().noun()),
-        quantified.variable().index(),
-        quantified.others(),
+        place(quantified.variable()),
+        quantified.others() ? first : -1,
         test(quantified.where()),
         quantified.body().accept(this),
         candidates(quantified));
@@ -149,7 +177,7 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
     if (reference instanceof Reference.Linked linked) {
       return new Elements.Linked(words.link(linked.link()).function(), find(linked.owner()));
     }
-    return new Elements.Variable(((Reference.Bound) reference).variable().index());
+    return new Elements.Variable(place(((Reference.Bound) reference).variable()));
   }
 
   private Nodes.Fill[] fills(List<Argument> arguments) {
@@ -186,7 +214,7 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
           Nodes.Fill[] fills = fills(of.arguments());
           int slots = layout.slots(fills.length);
           return of.owner() instanceof Reference.Bound bound && fills.length == 0
-              ? new Numbers.OwnProperty(word.function(), bound.variable().index(), slots)
+              ? new Numbers.OwnProperty(word.function(), place(bound.variable()), slots)
               : new Numbers.Property(word.function(), find(of.owner()), fills, slots);
         }
 
@@ -201,13 +229,13 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
 
         @Override
         public Nodes.Read visitAggregate(Value.Aggregate aggregate) {
-          layout.variable(aggregate.variable().index());
+          layout.variable(place(aggregate.variable()));
           Nodes.Read of =
               aggregate.of().isPresent() ? aggregate.of().get().accept(this) : new Numbers.Fixed(1);
           return new Numbers.Aggregate(
               aggregate.function(),
               words.noun(aggregate.variable().noun()),
-              aggregate.variable().index(),
+              place(aggregate.variable()),
               test(aggregate.where()),
               of,
               layout.reading(),

@@ -47,12 +47,46 @@ final class Relations {
     }
   }
 
+  record IsA(Nodes.Find subject, Noun noun) implements Nodes.Test {
+    @Override
+    public Truth test(Frame frame) {
+      int element = subject.find(frame);
+      return element < 0 ? Truth.UNKNOWN : Truth.of(frame.facts.isMember(noun, element));
+    }
+  }
+
+  /**
+   * Whether an element is of a kind that the standard defines.
+   *
+   * @param own where the condition's own element stands in a frame
+   */
+  record IsOfTerm(Nodes.Find subject, Noun noun, int own, Nodes.Test condition)
+      implements Nodes.Test {
+    @Override
+    public Truth test(Frame frame) {
+      int element = subject.find(frame);
+      if (element < 0) {
+        return Truth.UNKNOWN;
+      }
+      if (!frame.facts.isMember(noun, element)) {
+        return Truth.FALSE;
+      }
+      frame.elements[own] = element;
+      return condition.test(frame);
+    }
+  }
+
+  /**
+   * How many elements meet a condition.
+   *
+   * @param besides where the element stands that does not count; -1 if all do
+   */
   record Quantified(
       Condition.Quantified.Quantifier quantifier,
       int number,
       Noun noun,
       int variable,
-      boolean others,
+      int besides,
       Nodes.Test where,
       Nodes.Test body,
       @org.jspecify.annotations.Nullable Candidates candidates)
@@ -68,7 +102,7 @@ final class Relations {
       boolean anyFailed = failedBefore;
       for (int i = 0; i < count; i++) {
         int handle = few == null ? members[i] : few.get(i);
-        if ((others && handle == frame.elements[0])
+        if ((besides >= 0 && handle == frame.elements[besides])
             || (few != null && !frame.facts.isMember(noun, handle))) {
           continue;
         }

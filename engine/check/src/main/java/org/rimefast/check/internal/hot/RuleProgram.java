@@ -19,7 +19,7 @@ public final class RuleProgram {
   public RuleProgram(Rule rule, Words words) {
     this.rule = rule;
     words.noun(rule.subject().noun());
-    NodeMaker maker = new NodeMaker(words, layout);
+    NodeMaker maker = new NodeMaker(words, layout, 0);
     where = rule.where().map(condition -> condition.accept(maker)).orElse(null);
     onlyIf = rule.onlyIf().map(condition -> condition.accept(maker)).orElse(null);
     requirement = rule.requirement().accept(maker);

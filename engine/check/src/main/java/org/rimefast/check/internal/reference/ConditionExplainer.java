@@ -97,6 +97,34 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
   }
 
   @Override
+  public Evidence visitIsA(Condition.IsA isA) {
+    Outcome<Integer> subject = ElementFinder.find(isA.subject(), scope);
+    if (subject.value().isEmpty()) {
+      return Reasons.unknown("whether " + describer.isA(isA, true), Outcome.without(subject));
+    }
+    int element = subject.value().get();
+    if (!scope.facts().isMember(isA.noun(), element)) {
+      return Reasons.plain(describer.isA(isA, false), Truth.FALSE, subject);
+    }
+    if (isA.term().isEmpty()) {
+      return Reasons.plain(describer.isA(isA, true), Truth.TRUE, subject);
+    }
+    Scope inner = new Scope(scope.facts(), scope.words(), scope.source(), List.of(element));
+    Evidence why = new ConditionExplainer(inner, wanted).explain(isA.term().get().condition());
+    String said =
+        why.truth() == Truth.UNKNOWN
+            ? "whether " + describer.isA(isA, true) + " cannot be told"
+            : describer.isA(isA, why.truth() == Truth.TRUE);
+    return new Evidence(
+        said + ": " + why.statement(),
+        why.truth(),
+        why.measurement(),
+        why.facts(),
+        why.missing(),
+        why.parts());
+  }
+
+  @Override
   public Evidence visitQuantified(Condition.Quantified quantified) {
     return new QuantifiedExplainer(scope, wanted).explain(quantified);
   }

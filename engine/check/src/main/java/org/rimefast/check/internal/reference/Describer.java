@@ -2,10 +2,12 @@ package org.rimefast.check.internal.reference;
 
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
+import org.rimefast.lang.rule.Term;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.Relation;
@@ -43,6 +45,33 @@ final class Describer {
         : subject + " does not " + filled(relation.pattern(), holds.arguments());
   }
 
+  /** {@code room is a wet room}, or {@code room is not a wet room}. */
+  String isA(Condition.IsA isA, boolean so) {
+    String kind = isA.singular();
+    String article = "aeiou".indexOf(kind.charAt(0)) >= 0 ? "an " : "a ";
+    return ElementFinder.label(isA.subject(), scope) + (so ? " is " : " is not ") + article + kind;
+  }
+
+  /** What the elements of a quantifier are called: a term where the sentence has one. */
+  static String singular(Condition.Quantified quantified) {
+    return term(quantified).map(Term::singular).orElse(quantified.variable().noun().singular());
+  }
+
+  /** The same for several. */
+  static String plural(Condition.Quantified quantified) {
+    return term(quantified).map(Term::plural).orElse(quantified.variable().noun().plural());
+  }
+
+  /** A quantified term is a noun with its test as the first condition. */
+  private static Optional<Term> term(Condition.Quantified quantified) {
+    return quantified
+        .where()
+        .map(where -> where instanceof Condition.And and ? and.parts().get(0) : where)
+        .filter(
+            first -> first instanceof Condition.IsA isA && isVariable(isA.subject(), quantified))
+        .flatMap(first -> ((Condition.IsA) first).term());
+  }
+
   /**
    * How many of the elements of a quantifier meet it: {@code box R-3 touches none of the 65 studs},
    * or {@code none of the 12 brackets: "some bracket holds it"}.
@@ -50,10 +79,9 @@ final class Describer {
    * @param count {@code none}, {@code all}, a number, or {@code whether} for a question
    */
   String quantified(Condition.Quantified quantified, String count, int all) {
-    String plural = quantified.variable().noun().plural();
     boolean question = count.equals("whether");
     String many =
-        all == 1 ? "the one " + quantified.variable().noun() : "the " + all + " " + plural;
+        all == 1 ? "the one " + singular(quantified) : "the " + all + " " + plural(quantified);
     if (quantified.body() instanceof Condition.Holds holds
         && holds.arguments().size() == 1
         && isVariable(holds.arguments().get(0), quantified)) {

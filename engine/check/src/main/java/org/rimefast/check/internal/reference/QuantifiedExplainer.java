@@ -120,7 +120,7 @@ final class QuantifiedExplainer {
       int meeting,
       int all) {
     if (all == 0) {
-      return "there are no " + quantified.variable().noun().plural() + " to look at";
+      return "there are no " + Describer.plural(quantified) + " to look at";
     }
     if (result == Truth.UNKNOWN) {
       return describer.quantified(quantified, "whether", all)

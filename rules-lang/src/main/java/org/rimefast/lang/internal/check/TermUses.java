@@ -1,0 +1,114 @@
+package org.rimefast.lang.internal.check;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Term;
+import org.rimefast.lang.rule.Value;
+
+/**
+ * Counts how many definitions a condition stands for, so that terms of terms cannot make a short
+ * text into endless work.
+ */
+final class TermUses implements Condition.Visitor<Integer>, Value.Visitor<Integer> {
+  private final Map<Term, Integer> sizes;
+
+  /**
+   * A counter.
+   *
+   * @param sizes what each known term stands for, itself counted in; terms by identity
+   */
+  TermUses(Map<Term, Integer> sizes) {
+    this.sizes = sizes;
+  }
+
+  int count(Condition condition) {
+    return condition.accept(this);
+  }
+
+  private int sum(List<Condition> parts) {
+    return parts.stream().mapToInt(this::count).sum();
+  }
+
+  private int sum(Optional<Condition> part) {
+    return part.map(this::count).orElse(0);
+  }
+
+  private int arguments(List<Argument> arguments) {
+    return arguments.stream()
+        .mapToInt(argument -> argument instanceof Value value ? value.accept(this) : 0)
+        .sum();
+  }
+
+  @Override
+  public Integer visitAnd(Condition.And and) {
+    return sum(and.parts());
+  }
+
+  @Override
+  public Integer visitOr(Condition.Or or) {
+    return sum(or.parts());
+  }
+
+  @Override
+  public Integer visitNot(Condition.Not not) {
+    return count(not.part());
+  }
+
+  @Override
+  public Integer visitCompare(Condition.Compare compare) {
+    return compare.left().accept(this) + compare.right().accept(this);
+  }
+
+  @Override
+  public Integer visitHolds(Condition.Holds holds) {
+    return arguments(holds.arguments());
+  }
+
+  @Override
+  public Integer visitIsA(Condition.IsA isA) {
+    return isA.term().map(term -> sizes.getOrDefault(term, 1)).orElse(0);
+  }
+
+  @Override
+  public Integer visitQuantified(Condition.Quantified quantified) {
+    return sum(quantified.where()) + count(quantified.body());
+  }
+
+  @Override
+  public Integer visitLiteral(Value.Literal literal) {
+    return 0;
+  }
+
+  @Override
+  public Integer visitWord(Value.Word word) {
+    return 0;
+  }
+
+  @Override
+  public Integer visitText(Value.Text text) {
+    return 0;
+  }
+
+  @Override
+  public Integer visitNamed(Value.Named named) {
+    return 0;
+  }
+
+  @Override
+  public Integer visitOf(Value.Of of) {
+    return arguments(of.arguments());
+  }
+
+  @Override
+  public Integer visitArithmetic(Value.Arithmetic arithmetic) {
+    return arithmetic.left().accept(this) + arithmetic.right().accept(this);
+  }
+
+  @Override
+  public Integer visitAggregate(Value.Aggregate aggregate) {
+    return sum(aggregate.where()) + aggregate.of().map(value -> value.accept(this)).orElse(0);
+  }
+}
