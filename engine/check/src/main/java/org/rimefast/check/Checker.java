@@ -114,7 +114,8 @@ public final class Checker {
    * @throws IllegalArgumentException if there is no such rule, or it does not speak of this element
    */
   public Finding explain(String ruleId, int handle, PlanFacts facts) {
-    Rule rule = program(ruleId).rule();
+    RuleProgram program = program(ruleId);
+    Rule rule = program.rule();
     if (handle < 0 || handle >= facts.size() || !facts.isMember(rule.subject().noun(), handle)) {
       throw new IllegalArgumentException(
           "rule "
@@ -126,7 +127,8 @@ public final class Checker {
                   ? "handle " + handle
                   : facts.name(handle).label()));
     }
-    return evaluator(facts).explain(rule, handle);
+    Verdict verdict = verdict(program, program.frame(facts), handle, facts);
+    return explained(rule, handle, verdict, evaluator(facts));
   }
 
   private RuleProgram program(String ruleId) {

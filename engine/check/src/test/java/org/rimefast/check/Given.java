@@ -97,9 +97,14 @@ final class Given {
         .compile(new SourceText("test.rime", "standard test edition 1\n\n" + statements));
   }
 
-  /** What one sentence says of a plan. */
+  /** What one sentence says of a plan; both evaluators are asked of every element. */
   static RuleResult check(String sentence, Plan plan) {
-    return new Checker(DICTIONARY, rule(sentence)).check(plan, CheckOptions.DEFAULT).rules().get(0);
+    Checker checker = new Checker(DICTIONARY, rule(sentence));
+    PlanFacts facts = new PlanFacts(plan, DICTIONARY);
+    for (int handle : facts.members(checker.standard().rules().get(0).subject().noun())) {
+      checker.explain("r", handle, facts);
+    }
+    return checker.check(facts, CheckOptions.DEFAULT).rules().get(0);
   }
 
   /** What one sentence says of one element, whatever the verdict. */

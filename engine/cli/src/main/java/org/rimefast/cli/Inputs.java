@@ -147,7 +147,7 @@ final class Inputs {
             Kind.STANDARD,
             name,
             "not-allowed",
-            "This file must not be written by you, or none beside it.",
+            "You are not allowed to write this file, or a file beside it.",
             "Ask for the right to write in its folder; the file is as it was.")
         : UnusableInput.unreadable(
             Kind.STANDARD,

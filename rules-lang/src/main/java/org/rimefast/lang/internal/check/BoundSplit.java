@@ -7,7 +7,6 @@ import org.rimefast.lang.internal.syntax.Operand;
 import org.rimefast.lang.internal.syntax.Phrase;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.source.Span;
-import org.rimefast.units.Quantity;
 
 /**
  * An operand cut at the first {@code at least} or the like: {@code clearance of at least 50 mm}.
@@ -67,20 +66,10 @@ record BoundSplit(
         inner.get().left().ifPresent(left::add);
         List<Operand> right = new ArrayList<>();
         inner.get().right().ifPresent(right::add);
-        List<Operand> after = new ArrayList<>(chain.operands().subList(i + 1, last + 1));
-        if (right.isEmpty() && !after.isEmpty()) {
-          // "less than -38 degC": the sign between the words and the number is the number's own.
-          Optional<Operand> signed =
-              operators.get(i) == Operand.Operator.MINUS
-                  ? negative(after.get(0), inner.get().bound())
-                  : Optional.empty();
-          if (signed.isEmpty()) {
-            after.clear();
-          } else {
-            after.set(0, signed.get());
-          }
+        // A sign right behind the words stands before no number that it could belong to.
+        if (!right.isEmpty()) {
+          right.addAll(chain.operands().subList(i + 1, last + 1));
         }
-        right.addAll(after);
         boolean dangling = i > 0 && inner.get().left().isEmpty();
         return Optional.of(
             new BoundSplit(
@@ -94,34 +83,6 @@ record BoundSplit(
                     operators.subList(
                         operators.size() - Math.max(0, right.size() - 1), operators.size()))));
       }
-    }
-    return Optional.empty();
-  }
-
-  /**
-   * The operand with its leading number made negative; empty if it begins with something else.
-   *
-   * @param bound the words before the sign, behind which the number begins
-   */
-  private static Optional<Operand> negative(Operand operand, Span bound) {
-    if (operand instanceof Operand.Chain chain) {
-      List<Operand> operands = new ArrayList<>(chain.operands());
-      return negative(operands.get(0), bound)
-          .map(
-              first -> {
-                operands.set(0, first);
-                return new Operand.Chain(
-                    operands, chain.operators(), first.span().to(chain.span()));
-              });
-    }
-    if (operand instanceof Phrase phrase
-        && phrase.items().get(0) instanceof Phrase.QuantityItem number) {
-      Quantity given = number.quantity();
-      Quantity opposite = new Quantity(given.number().negated(), given.unit(), "-" + given.text());
-      Span signed = new Span(Math.min(bound.end() + 1, number.span().start()), number.span().end());
-      List<Phrase.Item> items = new ArrayList<>(phrase.items());
-      items.set(0, new Phrase.QuantityItem(opposite, signed));
-      return Optional.of(new Phrase(items, signed.to(phrase.span())));
     }
     return Optional.empty();
   }

@@ -72,7 +72,7 @@ final class TermChecker {
   private final OperandReader operands;
   private final List<Diagnostic> diagnostics;
   private final Map<String, Span> places = new HashMap<>();
-  private final Map<Term, Integer> sizes = new IdentityHashMap<>();
+  private final IdentityHashMap<Term, Integer> sizes = new IdentityHashMap<>();
 
   TermChecker(
       Dictionary dictionary,

@@ -1,7 +1,7 @@
 package org.rimefast.lang.internal.check;
 
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
@@ -13,14 +13,14 @@ import org.rimefast.lang.rule.Value;
  * text into endless work.
  */
 final class TermUses implements Condition.Visitor<Integer>, Value.Visitor<Integer> {
-  private final Map<Term, Integer> sizes;
+  private final IdentityHashMap<Term, Integer> sizes;
 
   /**
    * A counter.
    *
    * @param sizes what each known term stands for, itself counted in; terms by identity
    */
-  TermUses(Map<Term, Integer> sizes) {
+  TermUses(IdentityHashMap<Term, Integer> sizes) {
     this.sizes = sizes;
   }
 

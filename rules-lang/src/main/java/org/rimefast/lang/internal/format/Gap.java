@@ -28,15 +28,15 @@ record Gap(List<Comment> comments, boolean blankAtEnd) {
   }
 
   /** Reads the stretch of a text that lies between two pieces, or before the first or last. */
-  static Gap read(String text, int start, int end) {
+  static Gap read(String text, int from, int to) {
     List<Comment> comments = new ArrayList<>();
-    int lineEnds = start == 0 ? 1 : 0;
+    int lineEnds = from == 0 ? 1 : 0;
     boolean indented = false;
-    int at = start;
-    while (at < end) {
+    int at = from;
+    while (at < to) {
       char c = text.charAt(at);
       if (c == '-') {
-        int lineEnd = lineEnd(text, at, end);
+        int lineEnd = lineEnd(text, at, to);
         Span span = new Span(at, withoutSpaces(text, at, lineEnd));
         comments.add(new Comment(span, lineEnds == 0, indented && lineEnds > 0, lineEnds > 1));
         lineEnds = 0;
@@ -44,7 +44,7 @@ record Gap(List<Comment> comments, boolean blankAtEnd) {
         at = lineEnd;
         continue;
       }
-      boolean twoCharacters = c == '\r' && at + 1 < end && text.charAt(at + 1) == '\n';
+      boolean twoCharacters = c == '\r' && at + 1 < to && text.charAt(at + 1) == '\n';
       boolean isLineEnd = c == '\n' || c == '\r';
       lineEnds += isLineEnd ? 1 : 0;
       indented = !isLineEnd;

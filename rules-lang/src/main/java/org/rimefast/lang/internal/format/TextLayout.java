@@ -135,8 +135,8 @@ public final class TextLayout {
     return all;
   }
 
-  private static void commentsBetween(SourceText source, int start, int end, List<String> all) {
-    for (Gap.Comment comment : Gap.read(source.text(), start, end).comments()) {
+  private static void commentsBetween(SourceText source, int from, int to, List<String> all) {
+    for (Gap.Comment comment : Gap.read(source.text(), from, to).comments()) {
       all.add(source.textOf(comment.span()));
     }
   }

@@ -194,16 +194,50 @@ final class ClauseBuilder {
 
   Operand operand(RimeParser.OperandContext tree) {
     List<Operand> products = new ArrayList<>();
-    tree.product().forEach(product -> products.add(product(product)));
     List<Operand.Operator> operators = new ArrayList<>();
-    for (int i = 1; i < tree.getChildCount(); i += 2) {
-      Token sign = ((TerminalNode) tree.getChild(i)).getSymbol();
-      operators.add(
-          sign.getType() == RimeLexer.PLUS ? Operand.Operator.PLUS : Operand.Operator.MINUS);
+    List<RimeParser.ProductContext> trees = tree.product();
+    products.add(product(trees.get(0)));
+    for (int i = 1; i < trees.size(); i++) {
+      Token sign = ((TerminalNode) tree.getChild(2 * i - 1)).getSymbol();
+      boolean minus = sign.getType() == RimeLexer.MINUS;
+      Operand next = product(trees.get(i));
+      Operand before = products.get(products.size() - 1);
+      Optional<Operand> limit = minus ? limit(before, sign, next) : Optional.empty();
+      if (limit.isPresent()) {
+        products.set(products.size() - 1, limit.get());
+      } else {
+        products.add(next);
+        operators.add(minus ? Operand.Operator.MINUS : Operand.Operator.PLUS);
+      }
     }
     return products.size() == 1
         ? products.get(0)
         : new Operand.Chain(products, operators, spanOf(tree));
+  }
+
+  /** {@code less than -38 degC}: behind such words, a minus sign is the number's own. */
+  private Optional<Operand> limit(Operand before, Token sign, Operand next) {
+    if (!(before instanceof Phrase words)
+        || !(words.items().get(words.items().size() - 1) instanceof Phrase.BoundItem)) {
+      return Optional.empty();
+    }
+    if (next instanceof Operand.Chain product) {
+      List<Operand> factors = new ArrayList<>(product.operands());
+      return limit(words, sign, factors.get(0))
+          .map(
+              first -> {
+                factors.set(0, first);
+                return new Operand.Chain(
+                    factors, product.operators(), words.span().to(product.span()));
+              });
+    }
+    if (!(next instanceof Phrase phrase)
+        || !(phrase.items().get(0) instanceof Phrase.QuantityItem number)) {
+      return Optional.empty();
+    }
+    List<Phrase.Item> items = new ArrayList<>(words.items());
+    items.addAll(negative(sign, phrase, number).items());
+    return Optional.of(new Phrase(items, words.span().to(phrase.span())));
   }
 
   private Operand product(RimeParser.ProductContext tree) {
@@ -226,15 +260,18 @@ final class ClauseBuilder {
     if (tree.MINUS() == null) {
       return phrase;
     }
-    Span span = span(tree.MINUS().getSymbol()).to(phrase.span());
-    if (!(phrase.items().get(0) instanceof Phrase.QuantityItem number)) {
-      return new Operand.Minus(phrase, span);
-    }
+    Token sign = tree.MINUS().getSymbol();
+    return phrase.items().get(0) instanceof Phrase.QuantityItem number
+        ? negative(sign, phrase, number)
+        : new Operand.Minus(phrase, span(sign).to(phrase.span()));
+  }
+
+  /** A phrase with the sign before it drawn into the number that it begins with. */
+  private Phrase negative(Token sign, Phrase phrase, Phrase.QuantityItem number) {
     Quantity negative = TreeBuilder.quantity("-" + source.textOf(number.span()));
-    Span place = span(tree.MINUS().getSymbol()).to(number.span());
     List<Phrase.Item> items = new ArrayList<>(phrase.items());
-    items.set(0, new Phrase.QuantityItem(negative, place));
-    return new Phrase(items, span);
+    items.set(0, new Phrase.QuantityItem(negative, span(sign).to(number.span())));
+    return new Phrase(items, span(sign).to(phrase.span()));
   }
 
   Phrase phrase(RimeParser.PhraseContext tree) {

@@ -96,12 +96,12 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
   public Nodes.Test visitIsA(Condition.IsA isA) {
     Nodes.Find subject = find(isA.subject());
     if (isA.term().isEmpty()) {
-      return new Relations.IsA(subject, isA.noun());
+      return new Relations.IsA(subject, words.noun(isA.noun()));
     }
     int own = layout.variables;
     layout.variable(own);
     Nodes.Test condition = isA.term().get().condition().accept(new NodeMaker(words, layout, own));
-    return new Relations.IsOfTerm(subject, isA.noun(), own, condition);
+    return new Relations.IsOfTerm(subject, words.noun(isA.noun()), own, condition);
   }
 
   @Override

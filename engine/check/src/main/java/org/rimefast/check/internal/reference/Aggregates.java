@@ -59,7 +59,7 @@ final class Aggregates {
       return Outcome.without(trouble);
     }
     if (function == Function.COUNT) {
-      double certain = items.stream().filter(Item::certain).toList().size();
+      double certain = (double) items.stream().filter(Item::certain).count();
       return found(certain, items.size(), trouble);
     }
     if (function == Function.TOTAL) {

@@ -100,9 +100,7 @@ final class Extents {
       return place.siTolerance() * 1000;
     }
     Tolerances trades = facts.plan().tolerances();
-    boolean framing =
-        part instanceof Part.Stud || part instanceof Part.Bar || part instanceof Part.Bracket;
-    Amount trade = framing ? trades.framing() : trades.electrical();
+    Amount trade = part instanceof Part.Electrical ? trades.electrical() : trades.framing();
     return trade == null ? 0 : trade.millimetres();
   }
 
