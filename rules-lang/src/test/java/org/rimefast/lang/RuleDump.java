@@ -73,6 +73,12 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
   private void argument(Argument argument) {
     if (argument instanceof Value value) {
       value.accept(this);
+    } else if (argument instanceof Argument.Along along) {
+      line(along.stretch().id(), along.span());
+      inner(() -> along.arguments().forEach(this::argument));
+    } else if (argument instanceof Argument.Those those) {
+      line("any " + variable(those.variable()), those.span());
+      inner(() -> section("where", those.where()));
     } else {
       line(reference((Reference) argument));
     }

@@ -10,4 +10,7 @@ public interface Arguments {
 
   /** The place of the word at a slot in its list of words. */
   int word(int slot);
+
+  /** The stretches of the element's path that a slot names. */
+  Stretches stretches(int slot);
 }

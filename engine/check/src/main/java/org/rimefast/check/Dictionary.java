@@ -11,6 +11,8 @@ import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Property;
 import org.rimefast.lang.vocabulary.Relation;
+import org.rimefast.lang.vocabulary.Slot;
+import org.rimefast.lang.vocabulary.Stretch;
 import org.rimefast.lang.vocabulary.ValueType;
 import org.rimefast.lang.vocabulary.Vocabulary;
 
@@ -79,6 +81,7 @@ public final class Dictionary {
     declared.addAll(vocabulary.properties());
     declared.addAll(vocabulary.links());
     declared.addAll(vocabulary.relations());
+    declared.addAll(vocabulary.stretches());
     return new Words.Lookup() {
       @Override
       public <W extends Word> W find(Object word, String id, Class<W> kind) {
@@ -171,21 +174,58 @@ public final class Dictionary {
           relation, new Word.RelationWord(function, Optional.of(candidates), explainer));
     }
 
+    /**
+     * Adds a relation that follows chains: {@code reach _}, with one slot for the element that is
+     * reached, or {@code reach _ without passing _}, with a second for the kind that is not passed.
+     */
+    public Builder chain(
+        Relation relation, Word.NeighbourFunction function, Word.StepExplainer steps) {
+      List<Slot> slots = relation.slots();
+      boolean fits =
+          !slots.isEmpty()
+              && slots.get(0) instanceof Slot.Element
+              && (slots.size() == 1 || (slots.size() == 2 && slots.get(1) instanceof Slot.Kind));
+      if (!fits) {
+        throw new IllegalArgumentException(
+            relation.id() + " has other slots than an element and perhaps a kind");
+      }
+      vocabulary.relation(relation);
+      words.put(relation.id(), new Word.ChainWord(function, steps));
+      return this;
+    }
+
+    /** Adds a part of the path of elements. */
+    public Builder stretch(
+        Stretch stretch, Word.StretchFunction function, Word.Explainer explainer) {
+      vocabulary.stretch(stretch);
+      words.put(stretch.id(), new Word.StretchWord(function, explainer));
+      return this;
+    }
+
     /** The dictionary. */
     public Dictionary build() {
       return new Dictionary(this);
     }
 
     private Builder relation(Relation relation, Word word) {
+      requireNoKind(relation.id(), relation.slots());
       vocabulary.relation(relation);
       words.put(relation.id(), word);
       return this;
     }
 
     private Builder property(Property property, Word word) {
+      requireNoKind(property.id(), property.slots());
       vocabulary.property(property);
       words.put(property.id(), word);
       return this;
+    }
+
+    private static void requireNoKind(String id, List<Slot> slots) {
+      if (slots.stream().anyMatch(Slot.Kind.class::isInstance)) {
+        throw new IllegalArgumentException(
+            id + " has a slot for a kind, which only a chain can have");
+      }
     }
 
     private static void requireType(Property property, Class<? extends ValueType> type) {

@@ -42,6 +42,49 @@ public sealed interface Word {
       TruthFunction function, Optional<CandidateFunction> candidates, Explainer explainer)
       implements Word {}
 
+  /**
+   * A part of an element's path.
+   *
+   * @param function finds where it is
+   */
+  record StretchWord(StretchFunction function, Explainer explainer) implements Word {}
+
+  /**
+   * A relation that holds if a chain of elements, each leading to the next, goes from one element
+   * to another: {@code reach _ without passing _}. Nothing reaches itself. The engine follows the
+   * chain; what it passes are the elements in between.
+   *
+   * @param function finds where a chain leads from one element
+   * @param steps why one step of a chain is not certain
+   */
+  record ChainWord(NeighbourFunction function, StepExplainer steps) implements Word {
+    @Override
+    public Explainer explainer() {
+      return Explainer.NONE;
+    }
+  }
+
+  /** Finds the stretches of an element's path. */
+  @FunctionalInterface
+  interface StretchFunction {
+    void find(PlanFacts facts, int element, Arguments arguments, Stretches found);
+  }
+
+  /** Finds the elements that a chain leads to from one element, each once, in any order. */
+  @FunctionalInterface
+  interface NeighbourFunction {
+    void find(PlanFacts facts, int element, Neighbours found);
+  }
+
+  /** Explains why it is not certain that a chain leads from one element to the next. */
+  @FunctionalInterface
+  interface StepExplainer {
+    /** Explains nothing. */
+    StepExplainer NONE = (facts, from, to, explanation) -> {};
+
+    void explain(PlanFacts facts, int from, int to, Explanation explanation);
+  }
+
   /** Measures a number. */
   @FunctionalInterface
   interface NumberFunction {

@@ -41,6 +41,13 @@ final class Types {
     if (slot instanceof Slot.Element element) {
       return argument instanceof Reference reference && reference.noun().isA(element.noun());
     }
+    if (slot instanceof Slot.Along along) {
+      return argument instanceof Argument.Along stretch
+          && along.path().isA(stretch.stretch().path());
+    }
+    if (slot instanceof Slot.Kind kind) {
+      return argument instanceof Argument.Those those && those.variable().noun().isA(kind.noun());
+    }
     return slot instanceof Slot.Of of
         && argument instanceof Value value
         && comparable(of.type(), value.type());

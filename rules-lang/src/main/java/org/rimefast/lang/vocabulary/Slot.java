@@ -7,4 +7,16 @@ public sealed interface Slot {
 
   /** A value: {@code outer bay}, {@code 300 mm}, {@code its depth}. */
   record Of(ValueType type) implements Slot {}
+
+  /**
+   * A stretch of the path of the element that the word is said of: {@code along its whole length}.
+   * The word asks its question of that stretch only.
+   */
+  record Along(Noun path) implements Slot {}
+
+  /**
+   * All elements of a kind, as what a chain may pass: {@code an insulator}. Only the last slot of a
+   * relation that follows chains can be one.
+   */
+  record Kind(Noun noun) implements Slot {}
 }

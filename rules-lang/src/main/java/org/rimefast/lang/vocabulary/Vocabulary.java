@@ -11,8 +11,8 @@ import java.util.Set;
  * <p>Phrases are lower-case words one space apart, of letters, digits, inner hyphens and
  * apostrophes. They cannot hold the words that the language keeps for itself: and, or, not, must,
  * for, where, if, unless, with, be, is, are, have, has (but for a verb that begins with it), do,
- * does, exactly, times, divided, severity, stage, because, source. The compiler refuses such a
- * vocabulary.
+ * does, exactly, times, divided, between, severity, stage, because, source. The compiler refuses
+ * such a vocabulary.
  *
  * <p>Use:
  *
@@ -30,13 +30,15 @@ import java.util.Set;
  * @param properties values of elements
  * @param links elements that belong to elements
  * @param relations verbs and adjectives
+ * @param stretches parts of paths
  */
 public record Vocabulary(
     List<String> stages,
     List<Noun> nouns,
     List<Property> properties,
     List<Link> links,
-    List<Relation> relations) {
+    List<Relation> relations,
+    List<Stretch> stretches) {
 
   /** Copies the lists. */
   public Vocabulary {
@@ -45,6 +47,7 @@ public record Vocabulary(
     properties = List.copyOf(properties);
     links = List.copyOf(links);
     relations = List.copyOf(relations);
+    stretches = List.copyOf(stretches);
   }
 
   /** An empty builder. */
@@ -59,6 +62,7 @@ public record Vocabulary(
     properties.forEach(builder::property);
     links.forEach(builder::link);
     relations.forEach(builder::relation);
+    stretches.forEach(builder::stretch);
     return builder;
   }
 
@@ -69,6 +73,7 @@ public record Vocabulary(
     private final List<Property> properties = new ArrayList<>();
     private final List<Link> links = new ArrayList<>();
     private final List<Relation> relations = new ArrayList<>();
+    private final List<Stretch> stretches = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
 
     private Builder() {}
@@ -111,9 +116,17 @@ public record Vocabulary(
       return this;
     }
 
+    /** Adds a part of a path. */
+    public Builder stretch(Stretch stretch) {
+      claim(stretch.id());
+      requireSlots(stretch.pattern(), stretch.slots());
+      stretches.add(stretch);
+      return this;
+    }
+
     /** The vocabulary. */
     public Vocabulary build() {
-      return new Vocabulary(stages, nouns, properties, links, relations);
+      return new Vocabulary(stages, nouns, properties, links, relations, stretches);
     }
 
     private void claim(String id) {

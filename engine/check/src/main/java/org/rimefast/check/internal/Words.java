@@ -6,6 +6,7 @@ import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Property;
 import org.rimefast.lang.vocabulary.Relation;
+import org.rimefast.lang.vocabulary.Stretch;
 
 /** Finds what words do, for both evaluators. */
 public final class Words {
@@ -49,8 +50,13 @@ public final class Words {
     return lookup.find(link, link.id(), Word.LinkWord.class);
   }
 
-  public Word.RelationWord relation(Relation relation) {
-    return lookup.find(relation, relation.id(), Word.RelationWord.class);
+  /** A relation: a {@link Word.RelationWord} or a {@link Word.ChainWord}. */
+  public Word relation(Relation relation) {
+    return lookup.find(relation, relation.id(), Word.class);
+  }
+
+  public Word.StretchWord stretch(Stretch stretch) {
+    return lookup.find(stretch, stretch.id(), Word.StretchWord.class);
   }
 
   /**

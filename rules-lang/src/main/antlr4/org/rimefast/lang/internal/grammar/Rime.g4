@@ -122,6 +122,16 @@ factor
   ;
 
 phrase
+  : item+ between?
+  | between
+  ;
+
+// The only place where "and" does not join conditions; it takes all items that follow.
+between
+  : BETWEEN first=items AND second=items
+  ;
+
+items
   : item+
   ;
 
@@ -197,6 +207,7 @@ THAN: 'than';
 EXACTLY: 'exactly';
 TIMES: 'times';
 DIVIDED: 'divided';
+BETWEEN: 'between';
 BY: 'by';
 
 AT_LEAST_SIGN: '>=';

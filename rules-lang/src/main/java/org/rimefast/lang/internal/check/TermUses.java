@@ -37,9 +37,17 @@ final class TermUses implements Condition.Visitor<Integer>, Value.Visitor<Intege
   }
 
   private int arguments(List<Argument> arguments) {
-    return arguments.stream()
-        .mapToInt(argument -> argument instanceof Value value ? value.accept(this) : 0)
-        .sum();
+    return arguments.stream().mapToInt(this::argument).sum();
+  }
+
+  private int argument(Argument argument) {
+    if (argument instanceof Value value) {
+      return value.accept(this);
+    }
+    if (argument instanceof Argument.Along along) {
+      return arguments(along.arguments());
+    }
+    return argument instanceof Argument.Those those ? sum(those.where()) : 0;
   }
 
   @Override

@@ -277,7 +277,18 @@ final class ClauseBuilder {
   Phrase phrase(RimeParser.PhraseContext tree) {
     List<Phrase.Item> items = new ArrayList<>();
     tree.item().forEach(item -> items.add(item(item)));
+    if (tree.between() != null) {
+      RimeParser.BetweenContext between = tree.between();
+      items.add(wordItem(between.BETWEEN().getSymbol()));
+      between.first.item().forEach(item -> items.add(item(item)));
+      items.add(wordItem(between.AND().getSymbol()));
+      between.second.item().forEach(item -> items.add(item(item)));
+    }
     return new Phrase(items, spanOf(tree));
+  }
+
+  private static Phrase.WordItem wordItem(Token token) {
+    return new Phrase.WordItem(token.getText(), span(token));
   }
 
   private Phrase.Item item(RimeParser.ItemContext tree) {

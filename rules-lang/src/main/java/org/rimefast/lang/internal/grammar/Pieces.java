@@ -48,6 +48,7 @@ final class Pieces {
       case RimeLexer.RIGHT -> Kind.RIGHT;
       case RimeLexer.COMMA -> Kind.COMMA;
       case RimeLexer.BE,
+          RimeLexer.BETWEEN,
           RimeLexer.FOR,
           RimeLexer.NOT,
           RimeLexer.HAVE,

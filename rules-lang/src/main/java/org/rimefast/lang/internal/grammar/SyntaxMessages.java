@@ -271,6 +271,7 @@ final class SyntaxMessages {
           RimeLexer.PLUS,
           RimeLexer.MINUS,
           RimeLexer.TIMES,
+          RimeLexer.BETWEEN,
           RimeLexer.BY,
           RimeLexer.LEFT,
           RimeLexer.FOR,

@@ -50,6 +50,15 @@ public final class Readings implements Condition.Visitor<String>, Value.Visitor<
   }
 
   private String argument(Argument argument) {
+    if (argument instanceof Argument.Along along) {
+      return named(filled(along.stretch().pattern(), along.arguments()), along.stretch().id());
+    }
+    if (argument instanceof Argument.Those those) {
+      Variable each = those.variable();
+      return "any "
+          + (ids ? each.noun().id() + " " + each.index() : each.noun())
+          + where(those.where());
+    }
     return argument instanceof Value value ? value.accept(this) : reference((Reference) argument);
   }
 

@@ -11,6 +11,7 @@ import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Property;
 import org.rimefast.lang.vocabulary.Relation;
 import org.rimefast.lang.vocabulary.Slot;
+import org.rimefast.lang.vocabulary.Stretch;
 import org.rimefast.lang.vocabulary.ValueType;
 import org.rimefast.lang.vocabulary.Vocabulary;
 
@@ -43,6 +44,7 @@ public final class Dictionary {
   private final Table<Relation> bases = new Table<>();
   private final Table<Relation> thirds = new Table<>();
   private final Table<Relation> states = new Table<>();
+  private final Table<Stretch> stretches = new Table<>();
   private final Set<String> words = new HashSet<>();
   private final Set<String> phrases = new HashSet<>();
   private final Set<String> choices = new HashSet<>();
@@ -81,6 +83,11 @@ public final class Dictionary {
       relation.slots().stream()
           .filter(Slot.Of.class::isInstance)
           .forEach(slot -> learn(((Slot.Of) slot).type()));
+    }
+    for (Stretch stretch : vocabulary.stretches()) {
+      stretches.add(stretch.pattern(), stretch);
+      Reserved.checkStretch(stretch.pattern());
+      words.addAll(List.of(stretch.pattern().split("\\s+")));
     }
   }
 
@@ -150,5 +157,9 @@ public final class Dictionary {
 
   Table<Relation> states() {
     return states;
+  }
+
+  Table<Stretch> stretches() {
+    return stretches;
   }
 }

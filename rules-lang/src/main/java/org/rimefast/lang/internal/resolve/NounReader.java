@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.internal.syntax.Phrase;
+import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Condition.Quantified.Quantifier;
 import org.rimefast.lang.rule.Reference;
@@ -51,6 +52,30 @@ final class NounReader {
     return phrase.findKinds(place, plural).stream()
         .map(found -> Reading.ok(found.end(), found.word(), scope))
         .toList();
+  }
+
+  /** A kind of element with {@code a} or {@code any} before it, meaning all that there are. */
+  List<Reading<Argument.Those>> those(int place, Scope scope) {
+    String article = phrase.word(place);
+    if (!article.equals("a") && !article.equals("an") && !article.equals("any")) {
+      phrase.misses().at(place, () -> List.of("a", "any"));
+      return List.of();
+    }
+    Determiner any = new Determiner(Quantifier.SOME, 0, false, false, false, place + 1);
+    List<Reading<Reference>> named = new ArrayList<>();
+    quantified(place, any, scope, named);
+    return named.stream()
+        .map(
+            reading ->
+                reading.isOk()
+                    ? Reading.ok(reading.end(), those(reading.openings().get(0)), scope)
+                    : new Reading<Argument.Those>(
+                        reading.end(), Result.bad(reading.result().problems()), List.of(), scope))
+        .toList();
+  }
+
+  private static Argument.Those those(Opening opening) {
+    return new Argument.Those(opening.variable(), opening.where(), opening.span());
   }
 
   private @Nullable Determiner determiner(int place) {

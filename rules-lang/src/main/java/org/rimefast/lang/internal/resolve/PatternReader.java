@@ -9,8 +9,10 @@ import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
+import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Slot;
+import org.rimefast.lang.vocabulary.Stretch;
 import org.rimefast.lang.vocabulary.ValueType;
 
 /** Reads a pattern of words and slots. */
@@ -76,26 +78,74 @@ final class PatternReader {
           .map(reading -> reading.map(reference -> ofKind(phrase, reading, reference, element)))
           .toList();
     }
+    if (slot instanceof Slot.Along along) {
+      return stretches(phrase, place, before.scope(), along);
+    }
+    if (slot instanceof Slot.Kind kind) {
+      return phrase.those(place, before.scope()).stream()
+          .map(reading -> reading.map(those -> ofKind(phrase, reading, those, kind)))
+          .toList();
+    }
     ValueType wanted = ((Slot.Of) slot).type();
     List<Reading<Value>> found = phrase.values(place, before.scope(), wanted);
     return found.stream().map(reading -> reading.map(value -> ofType(value, wanted))).toList();
   }
 
+  /** The stretches of a path that stand at an item. */
+  private static List<Reading<Argument.Along>> stretches(
+      PhraseReader phrase, int place, Scope scope, Slot.Along slot) {
+    phrase.misses().at(place, () -> firstWords(phrase, slot));
+    List<Reading<Argument.Along>> readings = new ArrayList<>();
+    for (Dictionary.Entry<Stretch> entry :
+        phrase.dictionary().stretches().startingWith(phrase.word(place))) {
+      Stretch stretch = entry.word();
+      if (slot.path().isA(stretch.path())) {
+        for (Reading<List<Argument>> filled :
+            read(phrase, entry.parts(), stretch.slots(), place, scope)) {
+          Span span = phrase.span(place, filled.end());
+          readings.add(
+              filled.map(arguments -> Result.ok(new Argument.Along(stretch, arguments, span))));
+        }
+      }
+    }
+    return readings;
+  }
+
+  private static List<String> firstWords(PhraseReader phrase, Slot.Along slot) {
+    return phrase.dictionary().vocabulary().stretches().stream()
+        .filter(stretch -> slot.path().isA(stretch.path()))
+        .map(stretch -> RelationWords.beforeSlot(stretch.pattern()))
+        .toList();
+  }
+
+  private static Result<Argument.Those> ofKind(
+      PhraseReader phrase,
+      Reading<Argument.Those> reading,
+      Argument.Those those,
+      Slot.Kind wanted) {
+    Noun noun = those.variable().noun();
+    return noun.isA(wanted.noun())
+        ? Result.ok(those)
+        : Result.bad(wrongKind(phrase, reading.end(), noun, wanted.noun()));
+  }
+
   private static Result<Reference> ofKind(
       PhraseReader phrase, Reading<Reference> reading, Reference reference, Slot.Element element) {
-    Noun wanted = element.noun();
-    if (reference.noun().isA(wanted)) {
-      return Result.ok(reference);
-    }
-    return Result.bad(
-        Problems.error(
-            DiagnosticCode.WRONG_ELEMENT,
-            phrase.span(Math.max(reading.end() - 1, 0), reading.end()),
-            English.sentence(English.withArticle(reference.noun().singular()))
-                + " cannot stand here, because it is no "
-                + wanted
-                + ".",
-            "Name " + English.withArticle(wanted.singular()) + "."));
+    Noun noun = reference.noun();
+    return noun.isA(element.noun())
+        ? Result.ok(reference)
+        : Result.bad(wrongKind(phrase, reading.end(), noun, element.noun()));
+  }
+
+  private static Diagnostic wrongKind(PhraseReader phrase, int end, Noun found, Noun wanted) {
+    return Problems.error(
+        DiagnosticCode.WRONG_ELEMENT,
+        phrase.span(Math.max(end - 1, 0), end),
+        English.sentence(English.withArticle(found.singular()))
+            + " cannot stand here, because it is no "
+            + wanted
+            + ".",
+        "Name " + English.withArticle(wanted.singular()) + ".");
   }
 
   private static Result<Value> ofType(Value value, ValueType wanted) {

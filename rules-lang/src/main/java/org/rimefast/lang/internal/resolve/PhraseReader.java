@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.internal.syntax.Clause;
 import org.rimefast.lang.internal.syntax.Phrase;
+import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
@@ -94,6 +95,11 @@ public final class PhraseReader {
   /** Elements named from an item on: {@code it}, {@code the box}, {@code a stud}. */
   public List<Reading<Reference>> elements(int place, Scope scope) {
     return remembered(new Key("element", place, scope, null), () -> nouns.elements(place, scope));
+  }
+
+  /** All elements of a kind, named from an item on: {@code an insulator (where ...)}. */
+  List<Reading<Argument.Those>> those(int place, Scope scope) {
+    return nouns.those(place, scope);
   }
 
   List<Reading<Reference>> references(int place, Scope scope) {

@@ -33,13 +33,21 @@ final class Reserved {
           "most",
           "than",
           "exactly",
+          "between",
           "times",
           "divided");
 
   private static final Pattern WORD =
       Pattern.compile("[\\p{L}\\p{M}]([\\p{L}\\p{M}0-9]|[-'][\\p{L}\\p{M}0-9])*'?");
 
+  private static final String BETWEEN = "between _ and _";
+
   private Reserved() {}
+
+  /** Refuses a stretch that rule text cannot hold; it alone may be {@code between _ and _}. */
+  static void checkStretch(String pattern) {
+    check(pattern.equals(BETWEEN) ? "_ _" : pattern, false);
+  }
 
   /**
    * Refuses a phrase that rule text cannot hold.

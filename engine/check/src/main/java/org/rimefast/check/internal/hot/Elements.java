@@ -1,14 +1,19 @@
 package org.rimefast.check.internal.hot;
 
 import org.rimefast.check.Reading;
+import org.rimefast.check.Stretches;
 import org.rimefast.check.Word;
 
 /** Nodes that find elements and fill slots. */
 final class Elements {
   private Elements() {}
 
-  /** Fills the slots from {@code first} on; false as soon as the plan does not give one. */
-  static boolean fill(Frame frame, Nodes.Fill[] fills, SlotValues values, int first) {
+  /**
+   * Fills the slots of a word that is said of {@code subject}, from {@code first} on; false as soon
+   * as the plan does not give one.
+   */
+  static boolean fill(Frame frame, int subject, Nodes.Fill[] fills, SlotValues values, int first) {
+    values.subject = subject;
     for (int slot = first; slot < fills.length; slot++) {
       if (!fills[slot].fill(frame, values, slot)) {
         return false;
@@ -48,6 +53,21 @@ final class Elements {
     }
   }
 
+  record FillStretches(Word.StretchFunction function, Nodes.Fill[] fills, int slots)
+      implements Nodes.Fill {
+    @Override
+    public boolean fill(Frame frame, SlotValues values, int slot) {
+      SlotValues own = frame.slots[slots];
+      if (!Elements.fill(frame, values.subject, fills, own, 0)) {
+        return false;
+      }
+      Stretches found = values.stretches[slot];
+      found.clear();
+      function.find(frame.facts, values.subject, own, found);
+      return found.isKnown();
+    }
+  }
+
   record FillNumber(Nodes.Read number) implements Nodes.Fill {
     @Override
     public boolean fill(Frame frame, SlotValues values, int slot) {
@@ -71,7 +91,7 @@ final class Elements {
     public int choose(Frame frame) {
       int element = owner.find(frame);
       SlotValues values = frame.slots[slots];
-      return element < 0 || !fill(frame, fills, values, 0)
+      return element < 0 || !fill(frame, element, fills, values, 0)
           ? -1
           : function.choose(frame.facts, element, values);
     }

@@ -11,6 +11,7 @@ public final class Frame {
   final Reading[] readings;
   final SlotValues[] slots;
   final HandleList[] lists;
+  final Chains.Search[] searches;
   final org.rimefast.check.internal.Arithmetics.Tally[] tallies;
 
   /**
@@ -37,6 +38,10 @@ public final class Frame {
     lists = new HandleList[layout.lists];
     for (int i = 0; i < lists.length; i++) {
       lists[i] = new HandleList();
+    }
+    searches = new Chains.Search[layout.searches];
+    for (int i = 0; i < searches.length; i++) {
+      searches[i] = new Chains.Search(facts);
     }
   }
 }

@@ -9,6 +9,7 @@ final class Layout {
   int readings;
   int lists;
   int tallies;
+  int searches;
   final List<Integer> slots = new ArrayList<>();
 
   int reading() {
@@ -17,6 +18,10 @@ final class Layout {
 
   int tally() {
     return tallies++;
+  }
+
+  int search() {
+    return searches++;
   }
 
   int list() {

@@ -82,10 +82,33 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
 
   @Override
   public Nodes.Test visitHolds(Condition.Holds holds) {
-    Word.RelationWord word = words.relation(holds.relation());
+    Word word = words.relation(holds.relation());
+    if (word instanceof Word.ChainWord chain) {
+      return chain(chain, holds);
+    }
     Nodes.Fill[] fills = fills(holds.arguments());
     return new Relations.Holds(
-        word.function(), find(holds.subject()), fills, layout.slots(fills.length));
+        ((Word.RelationWord) word).function(),
+        find(holds.subject()),
+        fills,
+        layout.slots(fills.length));
+  }
+
+  private Nodes.Test chain(Word.ChainWord chain, Condition.Holds holds) {
+    List<Argument> arguments = holds.arguments();
+    Chains.Barred barred = arguments.size() < 2 ? null : barred((Argument.Those) arguments.get(1));
+    return new Chains.Reaches(
+        chain.function(),
+        find(holds.subject()),
+        find((Reference) arguments.get(0)),
+        barred,
+        layout.search());
+  }
+
+  private Chains.Barred barred(Argument.Those those) {
+    layout.variable(place(those.variable()));
+    return new Chains.Barred(
+        words.noun(those.variable().noun()), place(those.variable()), test(those.where()));
   }
 
   /**
@@ -135,8 +158,8 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
           && isVariable(holds.arguments().get(0), index)
           && !names(holds.subject(), index)
           && holds.arguments().stream().skip(1).noneMatch(other -> mayName(other, index))) {
-        Word.RelationWord word = words.relation(holds.relation());
-        if (word.candidates().isPresent()) {
+        if (words.relation(holds.relation()) instanceof Word.RelationWord word
+            && word.candidates().isPresent()) {
           Nodes.Fill[] fills = fills(holds.arguments());
           return new Relations.Candidates(
               word.candidates().get(),
@@ -189,6 +212,11 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
   private Nodes.Fill fill(Argument argument) {
     if (argument instanceof Reference reference) {
       return new Elements.FillElement(find(reference));
+    }
+    if (argument instanceof Argument.Along along) {
+      Nodes.Fill[] fills = fills(along.arguments());
+      return new Elements.FillStretches(
+          words.stretch(along.stretch()).function(), fills, layout.slots(fills.length));
     }
     Value value = (Value) argument;
     return value.type() instanceof ValueType.Choice

@@ -24,7 +24,7 @@ final class Numbers {
     public void read(Frame frame, Reading into) {
       int element = owner.find(frame);
       SlotValues values = frame.slots[slots];
-      if (element < 0 || !Elements.fill(frame, fills, values, 0)) {
+      if (element < 0 || !Elements.fill(frame, element, fills, values, 0)) {
         into.missing();
         return;
       }

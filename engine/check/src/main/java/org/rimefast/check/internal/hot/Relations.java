@@ -16,7 +16,7 @@ final class Relations {
     public Truth test(Frame frame) {
       int element = subject.find(frame);
       SlotValues values = frame.slots[slots];
-      if (element < 0 || !Elements.fill(frame, fills, values, 0)) {
+      if (element < 0 || !Elements.fill(frame, element, fills, values, 0)) {
         return Truth.UNKNOWN;
       }
       return function.decide(frame.facts, element, values);
@@ -36,7 +36,7 @@ final class Relations {
       int element = subject.find(frame);
       SlotValues values = frame.slots[slots];
       boolean failedBefore = frame.failed;
-      if (element < 0 || !Elements.fill(frame, fills, values, 1)) {
+      if (element < 0 || !Elements.fill(frame, element, fills, values, 1)) {
         frame.failed = failedBefore;
         return null;
       }

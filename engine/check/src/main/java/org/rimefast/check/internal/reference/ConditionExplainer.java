@@ -76,14 +76,19 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
   @Override
   public Evidence visitHolds(Condition.Holds holds) {
     Outcome<Integer> subject = ElementFinder.find(holds.subject(), scope);
-    Outcome<Arguments> arguments = new ValueFinder(scope).arguments(holds.arguments());
     String question = "whether " + describer.holds(holds, true);
-    if (subject.value().isEmpty() || arguments.value().isEmpty()) {
-      return Reasons.unknown(
-          question, Outcome.without(subject.value().isEmpty() ? subject : arguments));
+    if (subject.value().isEmpty()) {
+      return Reasons.unknown(question, Outcome.without(subject));
     }
-    Word.RelationWord word = scope.words().relation(holds.relation());
     int element = subject.value().get();
+    if (scope.words().relation(holds.relation()) instanceof Word.ChainWord chain) {
+      return new ChainExplainer(scope, chain, holds).explain(element, question);
+    }
+    Outcome<Arguments> arguments = new ValueFinder(scope).arguments(element, holds.arguments());
+    if (arguments.value().isEmpty()) {
+      return Reasons.unknown(question, Outcome.without(arguments));
+    }
+    Word.RelationWord word = (Word.RelationWord) scope.words().relation(holds.relation());
     Truth truth = word.function().decide(scope.facts(), element, arguments.value().get());
     Outcome<Void> explained =
         ElementFinder.explained(word, element, arguments.value().get(), scope);

@@ -113,6 +113,12 @@ final class Describer {
   }
 
   private String argument(Argument argument) {
+    if (argument instanceof Argument.Along along) {
+      return filled(along.stretch().pattern(), along.arguments());
+    }
+    if (argument instanceof Argument.Those those) {
+      return quote(those.span());
+    }
     return argument instanceof Reference reference
         ? ElementFinder.label(reference, scope)
         : value((Value) argument);

@@ -5,34 +5,46 @@ import java.util.Optional;
 import org.rimefast.check.Arguments;
 import org.rimefast.check.Explanation;
 import org.rimefast.check.Reading;
+import org.rimefast.check.Stretches;
 import org.rimefast.check.Word;
 import org.rimefast.lang.rule.Reference;
 
 /** Finds the elements that references name. */
 final class ElementFinder {
   /** The arguments of a word without slots. */
-  static final Arguments NO_ARGUMENTS = new FixedArguments(List.of(), List.of());
+  static final Arguments NO_ARGUMENTS = new FixedArguments(List.of());
 
   private ElementFinder() {}
 
+  /** What stands at one slot: one of the three. */
+  record Filled(int handle, Optional<Outcome.Interval> number, Optional<Stretches> stretches) {}
+
   /** Arguments that do not change. */
-  record FixedArguments(List<Integer> handles, List<Optional<Outcome.Interval>> numbers)
-      implements Arguments {
+  record FixedArguments(List<Filled> slots) implements Arguments {
+    FixedArguments {
+      slots = List.copyOf(slots);
+    }
+
     @Override
     public int element(int slot) {
-      return handles.get(slot);
+      return slots.get(slot).handle();
     }
 
     @Override
     public Reading number(int slot) {
       Reading reading = new Reading();
-      numbers.get(slot).ifPresent(number -> reading.between(number.least(), number.most()));
+      slots.get(slot).number().ifPresent(n -> reading.between(n.least(), n.most()));
       return reading;
     }
 
     @Override
     public int word(int slot) {
-      return handles.get(slot);
+      return slots.get(slot).handle();
+    }
+
+    @Override
+    public Stretches stretches(int slot) {
+      return slots.get(slot).stretches().orElseThrow();
     }
   }
 

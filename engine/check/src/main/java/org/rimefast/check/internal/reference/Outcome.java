@@ -3,6 +3,7 @@ package org.rimefast.check.internal.reference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.MissingValue;
 
@@ -44,6 +45,11 @@ record Outcome<T>(
   /** No value, for the reasons that {@code other} has. */
   static <T> Outcome<T> without(Outcome<?> other) {
     return new Outcome<>(Optional.empty(), other.failure, other.facts, other.missing, other.notes);
+  }
+
+  /** With another value in the place of the value, if there is one. */
+  <S> Outcome<S> map(Function<T, S> function) {
+    return new Outcome<>(value.map(function), failure, facts, missing, notes);
   }
 
   /** The same value and failure with the facts and reasons of {@code other} added. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.Truth;
+import org.rimefast.check.Word;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Condition.Quantified.Quantifier;
 
@@ -110,7 +111,17 @@ final class QuantifiedExplainer {
         Optional.empty(),
         List.of(),
         List.of(),
-        result == Truth.UNKNOWN ? deciding : deciding.subList(0, Math.min(SHOWN, deciding.size())));
+        result == Truth.UNKNOWN ? deciding : shown(quantified, deciding, failing));
+  }
+
+  /** Where no chain leads to any of them, what blocks the chains is worth telling. */
+  private List<Evidence> shown(
+      Condition.Quantified quantified, List<Evidence> deciding, List<Evidence> failing) {
+    boolean chain =
+        quantified.body() instanceof Condition.Holds holds
+            && scope.words().relation(holds.relation()) instanceof Word.ChainWord;
+    List<Evidence> telling = deciding.isEmpty() && chain ? failing : deciding;
+    return telling.subList(0, Math.min(SHOWN, telling.size()));
   }
 
   private String statement(
@@ -121,6 +132,9 @@ final class QuantifiedExplainer {
       int all) {
     if (all == 0) {
       return "there are no " + Describer.plural(quantified) + " to look at";
+    }
+    if (result == Truth.UNKNOWN && all == 1) {
+      return deciding.get(0).statement();
     }
     if (result == Truth.UNKNOWN) {
       return describer.quantified(quantified, "whether", all)

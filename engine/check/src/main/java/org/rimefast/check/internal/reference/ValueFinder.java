@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rimefast.check.Arguments;
 import org.rimefast.check.Reading;
+import org.rimefast.check.Stretches;
 import org.rimefast.check.Word;
 import org.rimefast.check.internal.Arithmetics;
 import org.rimefast.check.internal.Words;
@@ -133,11 +134,11 @@ final class ValueFinder {
     if (owner.value().isEmpty()) {
       return Outcome.without(owner);
     }
-    Outcome<Arguments> arguments = arguments(of.arguments());
+    int element = owner.value().get();
+    Outcome<Arguments> arguments = arguments(element, of.arguments());
     if (arguments.value().isEmpty()) {
       return Outcome.without(arguments);
     }
-    int element = owner.value().get();
     Outcome<T> answer = question.ask(element, arguments.value().get());
     Outcome<T> explained = ElementFinder.explained(word, element, arguments.value().get(), scope);
     return answer.value().isPresent()
@@ -157,38 +158,50 @@ final class ValueFinder {
         : Outcome.nothing();
   }
 
-  /** The values at a word's slots. */
-  Outcome<Arguments> arguments(List<Argument> arguments) {
-    List<Integer> handles = new ArrayList<>();
-    List<Optional<Outcome.Interval>> intervals = new ArrayList<>();
+  /** The values at the slots of a word that is said of {@code element}. */
+  Outcome<Arguments> arguments(int element, List<Argument> arguments) {
+    List<ElementFinder.Filled> slots = new ArrayList<>();
     for (Argument argument : arguments) {
-      Outcome<?> outcome = put(argument, handles, intervals);
-      if (outcome.value().isEmpty()) {
-        return Outcome.without(outcome);
+      Outcome<ElementFinder.Filled> slot = slot(element, argument);
+      if (slot.value().isEmpty()) {
+        return Outcome.without(slot);
       }
+      slots.add(slot.value().get());
     }
-    return Outcome.of(new ElementFinder.FixedArguments(handles, intervals));
+    return Outcome.of(new ElementFinder.FixedArguments(slots));
   }
 
-  private Outcome<?> put(
-      Argument argument, List<Integer> handles, List<Optional<Outcome.Interval>> intervals) {
+  private Outcome<ElementFinder.Filled> slot(int element, Argument argument) {
     if (argument instanceof Reference reference) {
-      Outcome<Integer> element = ElementFinder.find(reference, scope);
-      handles.add(element.value().orElse(-1));
-      intervals.add(Optional.empty());
-      return element;
+      return ElementFinder.find(reference, scope).map(ValueFinder::handle);
+    }
+    if (argument instanceof Argument.Along along) {
+      return stretches(element, along)
+          .map(found -> new ElementFinder.Filled(-1, Optional.empty(), Optional.of(found)));
     }
     Value value = (Value) argument;
     if (value.type() instanceof ValueType.Choice choice) {
-      Outcome<String> word = text(value);
-      handles.add(word.value().map(choice.words()::indexOf).orElse(-1));
-      intervals.add(Optional.empty());
-      return word;
+      return text(value).map(word -> handle(choice.words().indexOf(word)));
     }
-    Outcome<Outcome.Interval> number = number(value);
-    handles.add(-1);
-    intervals.add(number.value());
-    return number;
+    return number(value)
+        .map(number -> new ElementFinder.Filled(-1, Optional.of(number), Optional.empty()));
+  }
+
+  private static ElementFinder.Filled handle(int handle) {
+    return new ElementFinder.Filled(handle, Optional.empty(), Optional.empty());
+  }
+
+  private Outcome<Stretches> stretches(int element, Argument.Along along) {
+    Outcome<Arguments> arguments = arguments(element, along.arguments());
+    if (arguments.value().isEmpty()) {
+      return Outcome.without(arguments);
+    }
+    Word.StretchWord word = scope.words().stretch(along.stretch());
+    Stretches found = new Stretches();
+    word.function().find(scope.facts(), element, arguments.value().get(), found);
+    return found.isKnown()
+        ? Outcome.of(found)
+        : ElementFinder.explained(word, element, arguments.value().get(), scope);
   }
 
   private static Reading reading(Outcome.Interval interval) {
