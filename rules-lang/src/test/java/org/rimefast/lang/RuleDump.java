@@ -150,6 +150,12 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
   }
 
   @Override
+  public Void visitSame(Condition.Same same) {
+    line("same: " + reference(same.left()) + " = " + reference(same.right()), same.span());
+    return null;
+  }
+
+  @Override
   public Void visitQuantified(Condition.Quantified quantified) {
     line(
         quantified.quantifier()
@@ -201,6 +207,17 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
         () -> {
           arithmetic.left().accept(this);
           arithmetic.right().accept(this);
+        });
+  }
+
+  @Override
+  public Void visitConditional(Value.Conditional conditional) {
+    line("choice of " + conditional.type().getClass().getSimpleName(), conditional.span());
+    return inner(
+        () -> {
+          section("if", Optional.of(conditional.condition()));
+          conditional.then().accept(this);
+          conditional.otherwise().accept(this);
         });
   }
 

@@ -27,6 +27,9 @@ final class SentenceMaker {
 
   private final Random random;
 
+  /** True within "must not", where some words are refused as unclear. */
+  private boolean denied;
+
   SentenceMaker(long seed) {
     this.random = new Random(seed);
   }
@@ -46,11 +49,15 @@ final class SentenceMaker {
       String comparison = comparison(noun, "its ", " must be at least ", 0);
       return "for each " + noun + where + ", " + comparison + guard;
     }
-    return (random.nextBoolean() ? "each " : "")
-        + called(noun)
-        + where
-        + (random.nextBoolean() ? " must " + predicate(noun, 1) : " must not " + leaf(noun, 1))
-        + guard;
+    String must = random.nextBoolean() ? " must " + predicate(noun, 1) : mustNot(noun);
+    return (random.nextBoolean() ? "each " : "") + called(noun) + where + must + guard;
+  }
+
+  private String mustNot(Noun noun) {
+    denied = true;
+    String leaf = leaf(noun, 1);
+    denied = false;
+    return " must not " + leaf;
   }
 
   private List<Relation> relations(Noun noun) {
@@ -103,6 +110,22 @@ final class SentenceMaker {
     if (!terms(noun).isEmpty() && random.nextInt(4) == 0) {
       return kind(noun);
     }
+    if (noun.id().equals("box") && random.nextInt(5) == 0) {
+      return random.nextBoolean()
+          ? "distance to the nearest "
+              + any(List.of("stud", "held stud"))
+              + " >= "
+              + random.nextInt(9)
+              + " in"
+          : any(List.of("number of", "total volume of", "largest depth of"))
+              .transform(
+                  words ->
+                      words
+                          + " boxes per room >= "
+                          + (words.startsWith("n")
+                              ? "3"
+                              : words.startsWith("t") ? "2 in3" : "1 in"));
+    }
     return switch (random.nextInt(depth > 2 ? 2 : 4)) {
       case 0 -> hasNumber(noun) ? comparison(noun, "", " >= ", depth) : third(noun, depth);
       case 1 -> third(noun, depth);
@@ -147,6 +170,20 @@ final class SentenceMaker {
     List<Unit> units =
         Units.all().stream().filter(u -> u.dimension().equals(type.dimension())).toList();
     String quantity = (random.nextInt(900) + 1) + " " + any(units);
+    if (depth > 0 && depth < 3 && random.nextInt(5) == 0) {
+      String chain = random.nextBoolean() ? " otherwise if 1 > 2 then " + value(type, 3) : "";
+      return "(if "
+          + random.nextInt(9)
+          + " >= 3 then "
+          + quantity.strip()
+          + chain
+          + " otherwise "
+          + value(type, depth + 1)
+          + ")";
+    }
+    if (depth > 0 && random.nextInt(8) == 0 && !type.dimension().isPoint()) {
+      return "80 % of " + quantity.strip();
+    }
     if (depth > 0 && random.nextInt(4) == 0 && !type.dimension().isPoint()) {
       return "(" + quantity.strip() + " + " + value(type, depth + 1) + ")";
     }
@@ -175,7 +212,11 @@ final class SentenceMaker {
         depth < 3 && random.nextInt(5) == 0 && !relations(noun).isEmpty()
             ? " (where " + condition(noun, depth + 1) + ")"
             : "";
-    return switch (random.nextInt(3)) {
+    return switch (random.nextInt(4)) {
+      case 3 ->
+          denied
+              ? "some " + called(noun) + where
+              : "all but " + (random.nextInt(5) + 2) + " " + plural(called(noun)) + where;
       case 0 -> "a " + called(noun) + where;
       case 1 -> "at least " + (random.nextInt(5) + 2) + " " + plural(called(noun)) + where;
       default -> "exactly 1 " + called(noun) + where;

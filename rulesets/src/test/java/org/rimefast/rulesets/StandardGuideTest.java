@@ -162,6 +162,9 @@ class StandardGuideTest {
           box must have distance to another box >= 36 in                          | R-1         | MET
           box must not be within 36 in of another box                             | R-1         | BROKEN
           for each cable, smallest distance to it of cables must be at least 1 in | C           | BROKEN
+          for each cable, distance to the nearest cable must be at least 1 in     | C           | UNDECIDED
+          box must touch all but 99 studs                                         | R-1         | MET
+          box must touch all but 1 stud                                           | R-1         | BROKEN
           stud must have spacing to the next stud <= 17 in                        | SL-10       | UNDECIDED
           stud must have depth <= 2 in                                            | SL-1        | MET
           stud must have width <= 2 in                                            | SL-1        | MET

@@ -16,6 +16,20 @@ class BothEvaluatorsAgreeTest {
   private static final int RULES = 600;
   private static final int PLANS = 12;
 
+  /** Forms of the language that must not be left out by chance. */
+  private static final List<String> FORMS =
+      List.of(
+          "(if ",
+          "otherwise if ",
+          " % of ",
+          "all but 1 ",
+          "all but 2 ",
+          " per face",
+          "distance to the nearest ",
+          "its room is room of the ",
+          "its room is not room of the ",
+          "is a special ");
+
   @Test
   void onRandomRulesOverRandomPlansBothGiveTheSameVerdict() {
     Random random = new Random(20261125);
@@ -25,15 +39,18 @@ class BothEvaluatorsAgreeTest {
       plans.add(new PlanFacts(new RandomPlans(random, 4).plan(), Given.DICTIONARY));
     }
     Map<Verdict, Integer> seen = new EnumMap<>(Verdict.class);
+    StringBuilder all = new StringBuilder();
     for (int i = 0; i < RULES; i++) {
       String terms = sentences.terms();
       String sentence = sentences.sentence();
+      all.append(terms).append(sentence);
       Standard standard = Given.rule(terms, sentence);
       Checker checker = new Checker(Given.DICTIONARY, standard);
       for (PlanFacts facts : plans) {
         compare(checker, standard.rules().get(0), facts, terms + sentence, seen);
       }
     }
+    assertThat(all).contains(FORMS);
     assertThat(seen.keySet()).containsExactlyInAnyOrder(Verdict.values());
     assertThat(seen.values()).allMatch(count -> count >= 50, "each verdict is seen often");
   }

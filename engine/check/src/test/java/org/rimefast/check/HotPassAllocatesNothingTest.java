@@ -37,7 +37,13 @@ class HotPassAllocatesNothingTest {
         "part must have smallest clearance of boxes (where its mount is flush) >= 10 mm",
         "each close box must touch at least 2 busy studs",
         "each part where it is a box or its face is not a wall must not touch a busy stud",
-        "for each wall, its foam kind must be closed-cell"
+        "for each wall, its foam kind must be closed-cell",
+        "each electrical part where its material is (if clearance > 1 in then steel otherwise wood) must have"
+            + " clearance >= (if its mount is flush then 2 in otherwise if clearance < 1 in then 80 %"
+            + " of its depth otherwise 1 in)",
+        "for each bracket, all but 2 boxes (where its face is face of the bracket) must touch it",
+        "part must have number of boxes per face <= 3 and have total width of boxes per room <= 9 m",
+        "part must have distance to the nearest part (where clearance > 10 mm) >= 1 in"
       })
   void aWarmPassOverAllElementsNeedsNoNewMemory(String sentence) {
     Rule rule = Given.rule(TERMS, sentence).rules().get(0);

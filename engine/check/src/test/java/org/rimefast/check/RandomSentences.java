@@ -50,14 +50,21 @@ final class RandomSentences {
     if (random.nextInt(4) == 0) {
       String other = pick(others());
       String quantified =
-          switch (random.nextInt(5)) {
+          switch (random.nextInt(6)) {
             case 0 -> "some " + other;
-            case 1 -> "no " + other;
-            case 2 -> "at least 2 " + plural(other);
-            case 3 -> "at most 1 " + other;
+            case 1 -> pick(List.of("all but 1 " + other, "all but 2 " + plural(other)));
+            case 2 -> "no " + other;
+            case 3 -> "at least 2 " + plural(other);
+            case 4 -> "at most 1 " + other;
             default -> "exactly 1 " + other;
           };
       return "for " + subject + ", " + quantified + " must touch it" + tail;
+    }
+    if (random.nextInt(10) == 0 && isPart(noun)) {
+      String other = pick(List.of("run", "conduit"));
+      String room =
+          " (where its room is " + pick(List.of("", "not ")) + "room of the " + noun + ")";
+      return "for " + subject + ", some " + other + room + " must touch it" + tail;
     }
     boolean not = random.nextInt(3) == 0;
     return subject + (not ? " must not " : " must ") + predicate(noun, 2, not) + tail;
@@ -100,7 +107,32 @@ final class RandomSentences {
           + condition(noun, depth - 1)
           + ")";
     }
-    return switch (random.nextInt(11)) {
+    return switch (random.nextInt(14)) {
+      case 10 -> {
+        String near = pick(among(List.of("stud", "box", "item", "cable")));
+        yield "distance to the nearest "
+            + near
+            + nested(near, depth)
+            + pick(List.of(" >= ", " < "))
+            + pick(List.of("100 mm", "250 mm", "4 in", "1 m"));
+      }
+      case 11 -> {
+        String counted = pick(among(List.of("box", "stud", "part")));
+        String link = isPart(noun) ? pick(List.of("face", "face", "room")) : "room";
+        String per = plural(counted) + " per " + link + nested(counted, depth);
+        yield maybe()
+            ? "number of " + per + pick(List.of(" >= ", " <= ")) + random.nextInt(4)
+            : pick(List.of("largest depth of ", "total width of "))
+                + per
+                + pick(List.of(" >= ", " <= "))
+                + pick(List.of("50 mm", "4 in"));
+      }
+      case 12 ->
+          isPart(noun)
+              ? "its material is "
+                  + pick(List.of("", "not "))
+                  + choice(noun, List.of("steel", "plastic", "wood"))
+              : "it touches a stud";
       case 0 -> comparison(noun, "its ");
       case 1 ->
           random.nextBoolean()
@@ -191,7 +223,13 @@ final class RandomSentences {
             ? pick(List.of("clearance", "width", "height", "depth", "foam cover"))
             : pick(List.of("clearance", "diameter"));
     String limit =
-        switch (random.nextInt(4)) {
+        switch (random.nextInt(7)) {
+          case 2 -> choice(noun, List.of("10 mm", "1 in", "50 mm", "its clearance"));
+          case 3 -> pick(List.of("80", "110", "12-1/2")) + " % of its clearance";
+          case 4 ->
+              isPart(noun)
+                  ? choice(noun, List.of("(20 mm divided by (1 - 1))", "20 mm", "its depth"))
+                  : length();
           case 0 -> "its " + (isPart(noun) ? "width" : "diameter") + " - 10 mm";
           case 1 -> length() + " + 1/2 in";
           default -> length();
@@ -199,9 +237,24 @@ final class RandomSentences {
     return its + property + pick(List.of(" >= ", " > ", " <= ", " < ", " = ", " != ")) + limit;
   }
 
+  private String choice(String noun, List<String> values) {
+    return "(if "
+        + condition(noun, 0)
+        + " then "
+        + pick(values)
+        + (maybe() ? " otherwise if " + condition(noun, 0) + " then " + pick(values) : "")
+        + " otherwise "
+        + pick(values)
+        + ")";
+  }
+
   private String quantified(List<String> nouns, int depth, boolean not) {
     String noun = pick(nouns);
-    return switch (not ? 2 + random.nextInt(3) : random.nextInt(5)) {
+    return switch (not ? 2 + random.nextInt(3) : random.nextInt(6)) {
+      case 5 ->
+          random.nextBoolean()
+              ? "all but 1 " + noun + nested(noun, depth)
+              : "all but 2 " + plural(noun) + nested(noun, depth);
       case 0 -> "each " + noun + nested(noun, depth);
       case 1 -> "no " + noun + nested(noun, depth);
       case 2 -> "at least 2 " + plural(noun) + nested(noun, depth);

@@ -112,10 +112,27 @@ public sealed interface Condition {
   }
 
   /**
+   * Two references that lead to one and the same element: {@code its face is the face}. Unknown if
+   * either cannot be found.
+   */
+  record Same(Reference left, Reference right, Span span) implements Condition {
+    /** Refuses one reference twice. */
+    public Same {
+      Types.require(!left.equals(right), "two references");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitSame(this);
+    }
+  }
+
+  /**
    * How many elements of a kind meet a condition.
    *
    * @param quantifier how many must
-   * @param number the number in {@code at least 2}; 0 where the quantifier has none
+   * @param number the number in {@code at least 2} or {@code all but 2}; 0 where the quantifier has
+   *     none
    * @param variable stands for each element in turn
    * @param others true if the rule's own subject does not count: {@code another box}
    * @param where which elements are looked at; all if empty
@@ -139,7 +156,9 @@ public sealed interface Condition {
       NO,
       AT_LEAST,
       AT_MOST,
-      EXACTLY
+      EXACTLY,
+      /** At most so many do not. */
+      ALL_BUT
     }
 
     @Override
@@ -164,6 +183,8 @@ public sealed interface Condition {
     R visitHolds(Holds holds);
 
     R visitIsA(IsA isA);
+
+    R visitSame(Same same);
 
     R visitQuantified(Quantified quantified);
   }

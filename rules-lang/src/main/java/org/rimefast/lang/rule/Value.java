@@ -114,8 +114,19 @@ public sealed interface Value extends Argument {
       Optional<Dimension> result =
           resultOf(operator, Types.dimension(left), Types.dimension(right));
       Types.require(
-          result.isPresent() && result.get().equals(type.dimension()),
+          result.isPresent()
+              && (result.get().equals(type.dimension())
+                  || isShareOfShare(operator, left, right, type)),
           operator + " of these dimensions");
+    }
+
+    /** {@code 80 % of its fill}, which is a share again. */
+    private static boolean isShareOfShare(
+        Operator operator, Value left, Value right, ValueType.Number type) {
+      return operator == Operator.TIMES
+          && Types.dimension(left).equals(Dimension.PERCENT)
+          && Types.dimension(right).equals(Dimension.PERCENT)
+          && type.dimension().equals(Dimension.PERCENT);
     }
 
     /** The dimension of the result, or nothing if the two do not go together. */
@@ -151,6 +162,25 @@ public sealed interface Value extends Argument {
   }
 
   /**
+   * One of two values: {@code (if mount is flush then 2 in otherwise 1 in)}. Where the condition is
+   * unknown, the value is only known to be one of the two.
+   */
+  record Conditional(Condition condition, Value then, Value otherwise, ValueType type, Span span)
+      implements Value {
+    /** Refuses values of two kinds, and a type that is neither's. */
+    public Conditional {
+      Types.require(
+          Types.comparable(then.type(), type) && Types.comparable(otherwise.type(), type),
+          "two values of one kind");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitConditional(this);
+    }
+  }
+
+  /**
    * Many numbers made into one: {@code number of boxes}, {@code smallest clearance of boxes}.
    *
    * @param function what is made of them
@@ -174,6 +204,8 @@ public sealed interface Value extends Argument {
       COUNT,
       TOTAL,
       SMALLEST,
+      /** The smallest distance to the elements; which of them it is belongs to the answer. */
+      NEAREST,
       LARGEST,
       AVERAGE
     }
@@ -212,5 +244,7 @@ public sealed interface Value extends Argument {
     R visitArithmetic(Arithmetic arithmetic);
 
     R visitAggregate(Aggregate aggregate);
+
+    R visitConditional(Conditional conditional);
   }
 }

@@ -10,9 +10,9 @@ import java.util.Set;
  *
  * <p>Phrases are lower-case words one space apart, of letters, digits, inner hyphens and
  * apostrophes. They cannot hold the words that the language keeps for itself: and, or, not, must,
- * for, where, if, unless, with, be, is, are, have, has (but for a verb that begins with it), do,
- * does, exactly, times, divided, between, severity, stage, because, source. The compiler refuses
- * such a vocabulary.
+ * for, where, if, unless, then, otherwise, with, be, is, are, have, has (but for a verb that begins
+ * with it), do, does, exactly, times, divided, between, severity, stage, because, source. The
+ * compiler refuses such a vocabulary.
  *
  * <p>Use:
  *

@@ -44,6 +44,17 @@ public final class Arithmetics {
         Math.min(Math.min(a, b), Math.min(c, d)), Math.max(Math.max(a, b), Math.max(c, d)));
   }
 
+  /** Puts in {@code one} all that it and {@code other} may be, if both are known. */
+  public static void hull(Reading one, Reading other) {
+    if (one.isFailed() || other.isFailed()) {
+      one.failed();
+    } else if (!one.isPresent() || !other.isPresent()) {
+      one.missing();
+    } else {
+      one.between(Math.min(one.least(), other.least()), Math.max(one.most(), other.most()));
+    }
+  }
+
   /**
    * Makes one number of many, some of which may not count. What is not certain widens the result or
    * leaves it missing; it is never taken for granted.
@@ -64,13 +75,16 @@ public final class Arithmetics {
       possible = 0;
       missing = false;
       failed = false;
-      boolean extreme = next == Value.Aggregate.Function.SMALLEST;
-      least = extreme ? Double.POSITIVE_INFINITY : startOf(next);
-      most = extreme ? Double.POSITIVE_INFINITY : startOf(next);
+      least = startOf(next);
+      most = startOf(next);
     }
 
     private static double startOf(Value.Aggregate.Function function) {
-      return function == Value.Aggregate.Function.LARGEST ? Double.NEGATIVE_INFINITY : 0;
+      return switch (function) {
+        case SMALLEST, NEAREST -> Double.POSITIVE_INFINITY;
+        case LARGEST -> Double.NEGATIVE_INFINITY;
+        case COUNT, TOTAL, AVERAGE -> 0;
+      };
     }
 
     /**
@@ -98,7 +112,7 @@ public final class Arithmetics {
           least += sure ? value.least() : Math.min(0, value.least());
           most += sure ? value.most() : Math.max(0, value.most());
         }
-        case SMALLEST -> {
+        case SMALLEST, NEAREST -> {
           least = Math.min(least, value.least());
           most = sure ? Math.min(most, value.most()) : most;
         }

@@ -94,6 +94,11 @@ public final class Words {
     }
 
     @Override
+    public R visitConditional(Value.Conditional conditional) {
+      throw mistyped(conditional);
+    }
+
+    @Override
     public R visitWord(Value.Word word) {
       throw mistyped(word);
     }

@@ -142,7 +142,12 @@ item
   | NUMBER                      # numberItem
   | TEXT                        # textItem
   | LEFT WHERE condition RIGHT  # whereItem
+  | LEFT conditional RIGHT      # conditionalItem
   | LEFT condition RIGHT        # groupItem
+  ;
+
+conditional
+  : IF condition THEN operand (OTHERWISE IF condition THEN operand)* OTHERWISE operand
   ;
 
 // Before word, so that these win over the same words taken one by one.
@@ -189,6 +194,8 @@ MUST: 'must';
 NOT: 'not';
 IF: 'if';
 UNLESS: 'unless';
+THEN: 'then';
+OTHERWISE: 'otherwise';
 AND: 'and';
 OR: 'or';
 WITH: 'with';

@@ -192,7 +192,7 @@ final class LeafChecker {
     return compared(subject, Comparison.EQUAL, operand, operand.span());
   }
 
-  /** What stands after {@code is}: a relation, or a kind of element. */
+  /** What stands after {@code is}: a relation, a kind of element, or one certain element. */
   private Candidates<Condition> state(Subject.Element subject, Operand operand) {
     if (!(operand instanceof Phrase phrase)) {
       return verb(subject, operand, PhraseReader.Use.STATE);
@@ -202,6 +202,7 @@ final class LeafChecker {
         new ArrayList<>(
             reader.relations(0, subject.scope(), subject.reference(), PhraseReader.Use.STATE));
     all.addAll(reader.kindTests(0, subject.scope(), subject.reference(), subject.isPlural()));
+    all.addAll(reader.sameTests(0, subject.scope(), subject.reference()));
     return Candidates.of(
         all.stream().filter(reading -> reading.end() == reader.size()).toList(), reader::failure);
   }
@@ -330,6 +331,15 @@ final class LeafChecker {
                 "Write \"no "
                     + opening.variable().noun()
                     + "\" without \"not\" for none of them."));
+      }
+      if (denied && opening.quantifier() == Quantifier.ALL_BUT) {
+        return Optional.of(
+            unclear(
+                opening.span(),
+                "\"not\" with \"all but\" can be understood in two ways.",
+                "Say how many do: at least 2, at most 1, or no "
+                    + opening.variable().noun()
+                    + "."));
       }
       if (denied && opening.quantifier() == Quantifier.NO) {
         return Optional.of(

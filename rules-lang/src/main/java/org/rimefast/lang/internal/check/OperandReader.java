@@ -47,6 +47,9 @@ final class OperandReader implements PhraseReader.Nested {
   private final IdentityHashMap<Clause, Map<Place, List<Reading<Value>>>> groups =
       new IdentityHashMap<>();
 
+  private final IdentityHashMap<Clause, Map<Place, List<Reading<Value>>>> choices =
+      new IdentityHashMap<>();
+
   OperandReader(Dictionary dictionary, Constants constants, Terms terms, SourceText source) {
     this.dictionary = dictionary;
     this.constants = constants;
@@ -84,6 +87,7 @@ final class OperandReader implements PhraseReader.Nested {
   void forget() {
     conditions.clear();
     groups.clear();
+    choices.clear();
   }
 
   /** A group is a value if it is one plain operand; it may hold a whole condition by mistake. */
@@ -121,6 +125,24 @@ final class OperandReader implements PhraseReader.Nested {
     return values.isOk()
         ? values.readings()
         : List.of(new Reading<>(0, Result.bad(values.problems()), List.of(), scope));
+  }
+
+  @Override
+  public List<Reading<Value>> choice(
+      Phrase.ConditionalItem choice, Scope scope, @Nullable ValueType wanted) {
+    Map<Place, List<Reading<Value>>> known =
+        choices.computeIfAbsent(choice.condition(), clause -> new HashMap<>());
+    Place place = new Place(scope, wanted);
+    List<Reading<Value>> readings = known.get(place);
+    if (readings == null) {
+      Candidates<Value> values = new ChoiceChecker(this).check(choice, scope, wanted);
+      readings =
+          values.isOk()
+              ? values.readings()
+              : List.of(new Reading<>(0, Result.bad(values.problems()), List.of(), scope));
+      known.put(place, readings);
+    }
+    return readings;
   }
 
   /** The operand in parentheses, if nothing else stands there. */

@@ -60,6 +60,10 @@ final class TermChecker {
           "number",
           "total",
           "smallest",
+          "nearest",
+          "per",
+          "all",
+          "but",
           "largest",
           "average");
 

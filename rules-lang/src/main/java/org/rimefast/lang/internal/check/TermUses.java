@@ -81,6 +81,11 @@ final class TermUses implements Condition.Visitor<Integer>, Value.Visitor<Intege
   }
 
   @Override
+  public Integer visitSame(Condition.Same same) {
+    return 0;
+  }
+
+  @Override
   public Integer visitQuantified(Condition.Quantified quantified) {
     return sum(quantified.where()) + count(quantified.body());
   }
@@ -113,6 +118,13 @@ final class TermUses implements Condition.Visitor<Integer>, Value.Visitor<Intege
   @Override
   public Integer visitArithmetic(Value.Arithmetic arithmetic) {
     return arithmetic.left().accept(this) + arithmetic.right().accept(this);
+  }
+
+  @Override
+  public Integer visitConditional(Value.Conditional conditional) {
+    return count(conditional.condition())
+        + conditional.then().accept(this)
+        + conditional.otherwise().accept(this);
   }
 
   @Override

@@ -58,7 +58,7 @@ final class ThereIs {
       return Result.bad(candidates.problems());
     }
     List<Opening> openings = candidates.readings().get(0).openings();
-    if (openings.size() != 1 || openings.get(0).quantifier() == Quantifier.EACH) {
+    if (openings.size() != 1 || isOfAll(openings.get(0).quantifier())) {
       return Result.bad(unclear(span));
     }
     Opening opening = openings.get(0);
@@ -83,6 +83,10 @@ final class ThereIs {
     }
     Result<Condition> exists = exists(opening, span);
     return be.not() && exists.isOk() ? Result.ok(new Condition.Not(exists.get(), span)) : exists;
+  }
+
+  private static boolean isOfAll(Quantifier quantifier) {
+    return quantifier == Quantifier.EACH || quantifier == Quantifier.ALL_BUT;
   }
 
   private static Diagnostic unclear(Span span) {
@@ -123,7 +127,7 @@ final class ThereIs {
           case SOME, AT_LEAST -> Comparison.AT_LEAST;
           case AT_MOST -> Comparison.AT_MOST;
           case NO, EXACTLY -> Comparison.EQUAL;
-          case EACH -> throw new IllegalStateException("each after there");
+          case EACH, ALL_BUT -> throw new IllegalStateException("all after there");
         };
     int number = opening.quantifier() == Quantifier.SOME ? 1 : opening.number();
     Quantity limit = new Quantity(Rational.of(number), Units.ONE, Integer.toString(number));

@@ -108,9 +108,13 @@ final class StatementLayout {
 
   private static Break breakBefore(Kind left, Kind kind) {
     return switch (kind) {
-      case TURN -> Break.BEST;
-      case WHERE, SIGN, OPERATOR, LEFT -> Break.FAIR;
-      case MINUS -> left == Kind.KEYWORD || left == Kind.SIGN ? Break.NEVER : Break.FAIR;
+      // The two words of "otherwise if" stay together.
+      case TURN -> left == Kind.CHOICE ? Break.NEVER : Break.BEST;
+      case WHERE, CHOICE, SIGN, OPERATOR, LEFT -> Break.FAIR;
+      case MINUS ->
+          left == Kind.KEYWORD || left == Kind.CHOICE || left == Kind.SIGN
+              ? Break.NEVER
+              : Break.FAIR;
       default -> left == Kind.COMMA ? Break.FAIR : Break.NEVER;
     };
   }

@@ -22,6 +22,8 @@ import org.rimefast.units.Quantity;
 
 /** Builds conditions, predicates and phrases. */
 final class ClauseBuilder {
+  private static final int MOST_CONDITIONS = 20;
+
   private final SourceText source;
   private final List<Diagnostic> diagnostics = new ArrayList<>();
 
@@ -309,7 +311,34 @@ final class ClauseBuilder {
     if (tree instanceof RimeParser.GroupItemContext group) {
       return new Phrase.GroupItem(condition(group.condition()), span);
     }
+    if (tree instanceof RimeParser.ConditionalItemContext choice) {
+      return conditional(choice.conditional(), span);
+    }
     return new Phrase.BoundItem(bound(((RimeParser.BoundItemContext) tree).bound()), span);
+  }
+
+  /** From the last condition to the first, each of them within the one before it. */
+  private Phrase.Item conditional(RimeParser.ConditionalContext tree, Span span) {
+    int count = tree.condition().size();
+    if (count > MOST_CONDITIONS) {
+      diagnostics.add(
+          LexicalProblems.error(
+              DiagnosticCode.TOO_DEEP,
+              span,
+              "This choice of values has more than " + MOST_CONDITIONS + " conditions.",
+              "Write a rule for some of the cases, or name fewer of them."));
+      count = 1;
+    }
+    Operand otherwise = operand(tree.operand(tree.operand().size() - 1));
+    for (int i = count - 1; i > 0; i--) {
+      Span from = spanOf(tree.condition(i)).to(otherwise.span());
+      Phrase.Item inner =
+          new Phrase.ConditionalItem(
+              condition(tree.condition(i)), operand(tree.operand(i)), otherwise, from);
+      otherwise = new Phrase(List.of(inner), from);
+    }
+    return new Phrase.ConditionalItem(
+        condition(tree.condition(0)), operand(tree.operand(0)), otherwise, span);
   }
 
   private static Phrase.Bound bound(RimeParser.BoundContext tree) {

@@ -35,6 +35,7 @@ final class Pieces {
           RimeLexer.OR ->
           Kind.TURN;
       case RimeLexer.WHERE -> Kind.WHERE;
+      case RimeLexer.THEN, RimeLexer.OTHERWISE -> Kind.CHOICE;
       case RimeLexer.AT_LEAST_SIGN,
           RimeLexer.AT_MOST_SIGN,
           RimeLexer.NOT_EQUAL_SIGN,

@@ -11,6 +11,9 @@ final class SyntaxMessages {
       "rule box-clear-of-steel \"A box leaves room for foam behind it\"";
   private static final String SENTENCE_EXAMPLE = "box must sit in outer bay";
 
+  private static final String CHOICE_EXAMPLE =
+      "clearance >= (if mount is flush then 2 in otherwise 1 in)";
+
   private static final String TERM_EXAMPLE =
       "Write it as: let wet room be a room where its humidity >= 50 %";
 
@@ -146,6 +149,11 @@ final class SyntaxMessages {
           "Put it behind the noun it belongs to: each box where mount is flush must ...; or in"
               + " parentheses: touch a stud (where depth > 2 in).");
     }
+    if (type == RimeLexer.THEN || type == RimeLexer.OTHERWISE) {
+      return say(
+          quoted() + " belongs to a choice of values, which stands in parentheses.",
+          "Write for example: " + CHOICE_EXAMPLE);
+    }
     if (type == RimeLexer.IF || type == RimeLexer.UNLESS) {
       return say(
           "A sentence has one \"if\" or one \"unless\".",
@@ -183,6 +191,12 @@ final class SyntaxMessages {
           "A sentence says \"must\" once.",
           "Leave out the second one: must sit in outer bay and touch a stud");
     }
+    if ((expects(RimeLexer.THEN) || expects(RimeLexer.OTHERWISE)) && !isStart(before.getType())) {
+      return choice();
+    }
+    if ((type == RimeLexer.THEN || type == RimeLexer.OTHERWISE) && !isStart(before.getType())) {
+      return outside();
+    }
     if (type == RimeLexer.RIGHT && !expects(RimeLexer.RIGHT) && !isStart(before.getType())) {
       return say("This closing parenthesis has no opening one.", "Take it out, or open it with (.");
     }
@@ -213,6 +227,18 @@ final class SyntaxMessages {
           example(before.getType()));
     }
     return say(quoted() + " cannot stand here.", hereCanStand());
+  }
+
+  /** Within {@code (if ... then ... otherwise ...)}. */
+  private String[] choice() {
+    return expects(RimeLexer.THEN)
+        ? say(
+            "After the condition of a choice comes \"then\"" + instead() + ".",
+            "Write for example: " + CHOICE_EXAMPLE)
+        : say(
+            "A choice of values also says what holds otherwise; \"otherwise\" is missing"
+                + (type == Token.EOF ? "." : " before " + place() + "."),
+            "Write for example: " + CHOICE_EXAMPLE);
   }
 
   private static String than() {
@@ -259,6 +285,8 @@ final class SyntaxMessages {
           RimeLexer.WHERE,
           RimeLexer.IF,
           RimeLexer.UNLESS,
+          RimeLexer.THEN,
+          RimeLexer.OTHERWISE,
           RimeLexer.AND,
           RimeLexer.OR,
           RimeLexer.NOT,
@@ -290,6 +318,7 @@ final class SyntaxMessages {
       case RimeLexer.MUST, RimeLexer.AND, RimeLexer.OR, RimeLexer.NOT, RimeLexer.COMMA ->
           "the sentence must go on";
       case RimeLexer.WHERE, RimeLexer.IF, RimeLexer.UNLESS -> "comes a condition";
+      case RimeLexer.THEN, RimeLexer.OTHERWISE -> "comes a value";
       case RimeLexer.WITH, RimeLexer.HAVE, RimeLexer.HAS -> "comes a comparison";
       case RimeLexer.FOR -> "comes \"each\" and a noun";
       default -> "comes a word or a number";
@@ -301,6 +330,7 @@ final class SyntaxMessages {
       case RimeLexer.MUST, RimeLexer.COMMA -> "Write for example: must sit in outer bay";
       case RimeLexer.WHERE, RimeLexer.IF, RimeLexer.UNLESS ->
           "Write for example: where mount is flush";
+      case RimeLexer.THEN, RimeLexer.OTHERWISE -> "Write for example: " + CHOICE_EXAMPLE;
       case RimeLexer.WITH -> "Write for example: with clearance >= 50 mm";
       case RimeLexer.HAVE -> "Write for example: must have clearance >= 50 mm";
       case RimeLexer.HAS -> "Write for example: it has clearance >= 50 mm";

@@ -130,6 +130,11 @@ public final class Readings implements Condition.Visitor<String>, Value.Visitor<
   }
 
   @Override
+  public String visitSame(Condition.Same same) {
+    return reference(same.left()) + " is " + reference(same.right());
+  }
+
+  @Override
   public String visitQuantified(Condition.Quantified quantified) {
     String many =
         switch (quantified.quantifier()) {
@@ -139,6 +144,7 @@ public final class Readings implements Condition.Visitor<String>, Value.Visitor<
           case AT_LEAST -> "at least " + quantified.number() + " ";
           case AT_MOST -> "at most " + quantified.number() + " ";
           case EXACTLY -> "exactly " + quantified.number() + " ";
+          case ALL_BUT -> "all but " + quantified.number() + " ";
         };
     Variable variable = quantified.variable();
     return "for "
@@ -191,12 +197,24 @@ public final class Readings implements Condition.Visitor<String>, Value.Visitor<
   }
 
   @Override
+  public String visitConditional(Value.Conditional conditional) {
+    return "(if "
+        + conditional.condition().accept(this)
+        + " then "
+        + conditional.then().accept(this)
+        + " otherwise "
+        + conditional.otherwise().accept(this)
+        + ")";
+  }
+
+  @Override
   public String visitAggregate(Value.Aggregate aggregate) {
     String function =
         switch (aggregate.function()) {
           case COUNT -> "number of ";
           case TOTAL -> "total of ";
           case SMALLEST -> "smallest of ";
+          case NEAREST -> "nearest by ";
           case LARGEST -> "largest of ";
           case AVERAGE -> "average of ";
         };

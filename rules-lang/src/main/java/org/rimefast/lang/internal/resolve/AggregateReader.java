@@ -143,16 +143,21 @@ final class AggregateReader {
     Kind kind = found.word();
     Variable variable = scope.next(kind.noun());
     Span named = phrase.span(place, found.end());
+    Optional<Reading<Condition>> per = new PerReader(phrase).read(found.end(), variable, scope);
+    int whereAt = per.map(Reading::end).orElse(found.end());
     Optional<Result<Condition>> where =
-        phrase.where(found.end(), scope.inside(variable, kind.singular(), named));
-    int end = where.isPresent() ? found.end() + 1 : found.end();
+        phrase.where(whereAt, scope.inside(variable, kind.singular(), named));
+    int end = where.isPresent() ? whereAt + 1 : whereAt;
     phrase.misses().endedAt(end);
+    if (per.isPresent() && !per.get().isOk()) {
+      return new Reading<>(end, Result.bad(per.get().result().problems()), List.of(), scope);
+    }
     if (where.isPresent() && !where.get().isOk()) {
       return new Reading<>(end, Result.bad(where.get().problems()), List.of(), scope);
     }
     Optional<Condition> condition =
         kind.and(
-            where.map(Result::get),
+            both(per.map(Reading::get), where.map(Result::get), phrase.span(nounAt, end)),
             variable,
             phrase.span(nounAt, found.end()),
             phrase.span(nounAt, end));
@@ -169,6 +174,13 @@ final class AggregateReader {
         ofProperty(function, property, arguments, variable, condition, span),
         List.of(),
         scope);
+  }
+
+  private static Optional<Condition> both(
+      Optional<Condition> per, Optional<Condition> where, Span span) {
+    return per.isPresent() && where.isPresent()
+        ? Optional.of(new Condition.And(List.of(per.get(), where.get()), span))
+        : per.or(() -> where);
   }
 
   private static Result<Value> ofProperty(
@@ -217,6 +229,7 @@ final class AggregateReader {
       case SMALLEST -> "smallest";
       case LARGEST -> "largest";
       case AVERAGE -> "average";
+      case NEAREST -> "nearest one";
       case COUNT -> "number";
     };
   }

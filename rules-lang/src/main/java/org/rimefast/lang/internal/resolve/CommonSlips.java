@@ -37,6 +37,7 @@ final class CommonSlips {
           Map.entry("equal", COMPARE),
           Map.entry("equals", COMPARE),
           Map.entry("than", COMPARE),
+          Map.entry("nearest", "Write \"the nearest\": distance to the nearest stud."),
           Map.entry("that", WHERE),
           Map.entry("which", WHERE),
           Map.entry("whose", WHERE),

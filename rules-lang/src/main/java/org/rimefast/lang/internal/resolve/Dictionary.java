@@ -126,6 +126,11 @@ public final class Dictionary {
     return phrases.contains(phrase) || choices.contains(phrase);
   }
 
+  /** True if some element can be of both kinds. */
+  boolean overlap(Noun a, Noun b) {
+    return vocabulary.nouns().stream().anyMatch(noun -> noun.isA(a) && noun.isA(b));
+  }
+
   /** Every word of every list. */
   public Set<String> choiceWords() {
     return choices;

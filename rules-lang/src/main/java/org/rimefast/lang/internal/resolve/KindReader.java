@@ -28,6 +28,10 @@ final class KindReader {
   }
 
   List<Reading<Condition>> tests(int place, Scope scope, Reference subject, boolean plural) {
+    if (phrase.word(place).equals("it") || phrase.word(place).equals("its")) {
+      // That names one certain element, not a kind.
+      return List.of();
+    }
     boolean article = phrase.word(place).equals("a") || phrase.word(place).equals("an");
     if (plural == article || OTHER_DETERMINERS.contains(phrase.word(place))) {
       return withoutArticle(place, scope, plural);
@@ -134,10 +138,7 @@ final class KindReader {
           "Every " + of + " is " + English.withArticle(kind.singular()) + ", so this asks nothing.",
           "Name a narrower kind, or leave it out.");
     }
-    boolean possible =
-        phrase.dictionary().vocabulary().nouns().stream()
-            .anyMatch(noun -> noun.isA(of) && noun.isA(kind.noun()));
-    if (!possible) {
+    if (!phrase.dictionary().overlap(of, kind.noun())) {
       return Problems.error(
           DiagnosticCode.EMPTY_TEST,
           span,

@@ -63,7 +63,7 @@ final class Misses {
     if (item instanceof Phrase.WordItem word) {
       return unknown(word, place, words);
     }
-    if (item instanceof Phrase.GroupItem && place > 0) {
+    if (place > 0 && (item instanceof Phrase.GroupItem || item instanceof Phrase.ConditionalItem)) {
       return Problems.error(
           DiagnosticCode.UNKNOWN_WORD,
           item.span(),

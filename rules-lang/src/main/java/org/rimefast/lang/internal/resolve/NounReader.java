@@ -80,21 +80,40 @@ final class NounReader {
 
   private @Nullable Determiner determiner(int place) {
     Phrase.Item item = phrase.item(place);
-    if (item instanceof Phrase.BoundItem bound
-        && phrase.item(place + 1) instanceof Phrase.QuantityItem quantity
-        && quantity.quantity().unit().symbol().isEmpty()
-        && quantity.quantity().number().isWhole()
-        && quantity.quantity().number().numerator().bitLength() < 31) {
-      return counted(bound.bound(), quantity.quantity().number().numerator().intValue(), place + 2);
+    if (item instanceof Phrase.BoundItem bound && wholeNumber(place + 1) >= 0) {
+      return counted(bound.bound(), wholeNumber(place + 1), place + 2);
     }
     return switch (phrase.word(place)) {
       case "a", "an" -> new Determiner(Quantifier.SOME, 0, false, false, false, place + 1);
       case "some" -> withOther(Quantifier.SOME, 0, false, false, place + 1);
       case "each", "every" -> withOther(Quantifier.EACH, 0, false, false, place + 1);
       case "no" -> withOther(Quantifier.NO, 0, true, false, place + 1);
+      case "all" -> allBut(place + 1);
       case "another" -> new Determiner(Quantifier.SOME, 0, true, false, false, place + 1);
       default -> null;
     };
+  }
+
+  /** The whole number at an item; -1 if there is none, or a negative one. */
+  private int wholeNumber(int place) {
+    return phrase.item(place) instanceof Phrase.QuantityItem item
+            && item.quantity().unit().symbol().isEmpty()
+            && item.quantity().number().isWhole()
+            && item.quantity().number().numerator().bitLength() < 31
+        ? item.quantity().number().numerator().intValue()
+        : -1;
+  }
+
+  private @Nullable Determiner allBut(int place) {
+    if (!phrase.word(place).equals("but")) {
+      return null;
+    }
+    int number = wholeNumber(place + 1);
+    if (number < 1) {
+      phrase.misses().at(place + 1, () -> List.of("a whole number from 1 on"));
+      return null;
+    }
+    return withOther(Quantifier.ALL_BUT, number, false, number != 1, place + 2);
   }
 
   private @Nullable Determiner counted(Phrase.Bound bound, int number, int next) {

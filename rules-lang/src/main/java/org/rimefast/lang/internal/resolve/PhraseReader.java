@@ -32,6 +32,10 @@ public final class PhraseReader {
 
     /** The readings of a value in parentheses; {@code end} of each is ignored. */
     List<Reading<Value>> group(Phrase.GroupItem group, Scope scope, @Nullable ValueType wanted);
+
+    /** The readings of a choice of values; {@code end} of each is ignored. */
+    List<Reading<Value>> choice(
+        Phrase.ConditionalItem choice, Scope scope, @Nullable ValueType wanted);
   }
 
   /** In which form a relation is looked for. */
@@ -124,6 +128,11 @@ public final class PhraseReader {
   public List<Reading<Condition>> kindTests(
       int place, Scope scope, Reference subject, boolean plural) {
     return new KindReader(this).tests(place, scope, subject, plural);
+  }
+
+  /** Whether {@code subject} is one certain element, after {@code is} or {@code be} at an item. */
+  public List<Reading<Condition>> sameTests(int place, Scope scope, Reference subject) {
+    return new SameReader(this).tests(place, scope, subject);
   }
 
   /** A bare noun in the singular or plural at an item, for the subject of a rule. */

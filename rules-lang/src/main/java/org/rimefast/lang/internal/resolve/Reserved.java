@@ -20,6 +20,8 @@ final class Reserved {
           "not",
           "if",
           "unless",
+          "then",
+          "otherwise",
           "and",
           "or",
           "with",

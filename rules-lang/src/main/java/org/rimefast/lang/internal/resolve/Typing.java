@@ -200,6 +200,14 @@ public final class Typing {
             operator, left, right, new ValueType.Number(dimension.get(), example), span));
   }
 
+  /** {@code 80 % of} a value: of the same kind as the value, also where that is a share itself. */
+  static Result<Value> shareOf(Value share, Value whole, Span span) {
+    return whole.type() instanceof ValueType.Number number
+            && number.dimension().equals(Dimension.PERCENT)
+        ? Result.ok(new Arithmetic(Arithmetic.Operator.TIMES, share, whole, number, span))
+        : arithmetic(Arithmetic.Operator.TIMES, share, whole, span);
+  }
+
   private static Diagnostic badArithmetic(
       Arithmetic.Operator operator, Value left, Value right, Span span) {
     Dimension a = ((ValueType.Number) left.type()).dimension();

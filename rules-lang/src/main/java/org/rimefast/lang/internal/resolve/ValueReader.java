@@ -13,32 +13,32 @@ import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Constant;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
 import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Property;
 import org.rimefast.lang.vocabulary.ValueType;
+import org.rimefast.units.Dimension;
 
 /** Reads values. */
 final class ValueReader {
   private final PhraseReader phrase;
   private final AggregateReader aggregates;
+  private final NearestReader nearest;
 
   ValueReader(PhraseReader phrase) {
     this.phrase = phrase;
     this.aggregates = new AggregateReader(phrase);
+    this.nearest = new NearestReader(phrase);
   }
 
   List<Reading<Value>> values(int place, Scope scope, @Nullable ValueType wanted) {
     phrase.misses().at(place, () -> expected(scope, wanted));
     Phrase.Item item = phrase.item(place);
     if (item instanceof Phrase.QuantityItem quantity) {
-      return single(
-          new Value.Literal(
-              quantity.quantity(), Typing.typeOf(quantity.quantity()), quantity.span()),
-          place,
-          scope);
+      return quantity(quantity, place, scope);
     }
     if (item instanceof Phrase.TextItem text) {
       return single(new Value.Text(text.text(), new ValueType.Text(), text.span()), place, scope);
@@ -46,6 +46,12 @@ final class ValueReader {
     if (item instanceof Phrase.GroupItem group) {
       phrase.misses().endedAt(place + 1);
       return phrase.nested().group(group, scope, wanted).stream()
+          .map(reading -> reading.endingAt(place + 1))
+          .toList();
+    }
+    if (item instanceof Phrase.ConditionalItem choice) {
+      phrase.misses().endedAt(place + 1);
+      return phrase.nested().choice(choice, scope, wanted).stream()
           .map(reading -> reading.endingAt(place + 1))
           .toList();
     }
@@ -59,7 +65,22 @@ final class ValueReader {
       readings.add(Reading.ok(constant.end(), new Value.Named(constant.word(), span), scope));
     }
     aggregates.read(place, scope, readings);
+    nearest.read(place, scope, readings);
     properties(place, scope, readings);
+    return readings;
+  }
+
+  /** A number with its unit; or {@code 80 % of} another value. */
+  private List<Reading<Value>> quantity(Phrase.QuantityItem item, int place, Scope scope) {
+    Value literal = new Value.Literal(item.quantity(), Typing.typeOf(item.quantity()), item.span());
+    List<Reading<Value>> readings = new ArrayList<>(single(literal, place, scope));
+    if (item.quantity().dimension().equals(Dimension.PERCENT)
+        && phrase.word(place + 1).equals("of")) {
+      for (Reading<Value> whole : phrase.values(place + 2, scope, null)) {
+        Span span = phrase.span(place, whole.end());
+        readings.add(whole.map(value -> Typing.shareOf(literal, value, span)));
+      }
+    }
     return readings;
   }
 
@@ -168,18 +189,21 @@ final class ValueReader {
     if (owner.noun().isA(property.owner())) {
       return Result.ok(new Value.Of(property, owner, arguments, span));
     }
-    return Result.bad(
-        Problems.error(
-            DiagnosticCode.WRONG_OWNER,
-            span,
-            English.sentence(English.withArticle(owner.noun().singular()))
-                + " has no "
-                + RelationWords.beforeSlot(property.pattern())
-                + ".",
-            ownerHelp(property, owner)));
+    return Result.bad(wrongOwner(phrase, property, owner, span));
   }
 
-  private String ownerHelp(Property property, Reference owner) {
+  static Diagnostic wrongOwner(PhraseReader phrase, Property property, Reference owner, Span span) {
+    return Problems.error(
+        DiagnosticCode.WRONG_OWNER,
+        span,
+        English.sentence(English.withArticle(owner.noun().singular()))
+            + " has no "
+            + RelationWords.beforeSlot(property.pattern())
+            + ".",
+        ownerHelp(phrase, property, owner));
+  }
+
+  private static String ownerHelp(PhraseReader phrase, Property property, Reference owner) {
     for (Link link : phrase.dictionary().vocabulary().links()) {
       if (owner.noun().isA(link.owner()) && link.target().isA(property.owner())) {
         return "Write " + quoted(property + " of its " + link) + ".";

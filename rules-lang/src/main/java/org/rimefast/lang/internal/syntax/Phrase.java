@@ -40,6 +40,14 @@ public record Phrase(List<Item> items, Span span) implements Operand {
   /** Parentheses around a condition or a value. */
   public record GroupItem(Clause condition, Span span) implements Item {}
 
+  /**
+   * {@code (if ... then ... otherwise ...)}.
+   *
+   * @param otherwise another such item, alone in a phrase, after {@code otherwise if}
+   */
+  public record ConditionalItem(Clause condition, Operand then, Operand otherwise, Span span)
+      implements Item {}
+
   /** Words that set a bound. */
   public enum Bound {
     AT_LEAST("at least"),

@@ -21,6 +21,8 @@ public record Piece(Kind kind, Span span) {
     TURN,
     /** {@code where}. */
     WHERE,
+    /** {@code then} or {@code otherwise}. */
+    CHOICE,
     /** A sign of comparison. */
     SIGN,
     /** {@code +}, {@code times} or {@code divided}. */

@@ -128,6 +128,11 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
   }
 
   @Override
+  public Nodes.Test visitSame(Condition.Same same) {
+    return new Relations.Same(find(same.left()), find(same.right()));
+  }
+
+  @Override
   public Nodes.Test visitQuantified(Condition.Quantified quantified) {
     layout.variable(place(quantified.variable()));
     return new Relations.Quantified(
@@ -142,11 +147,11 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
   }
 
   /**
-   * Only a relation that must hold for the body to hold can spare the others; for EACH, those that
-   * do not meet the body are the ones that count.
+   * Only a relation that must hold for the body to hold can spare the others; for EACH and ALL_BUT,
+   * those that do not meet the body are the ones that count.
    */
   private Relations.@Nullable Candidates candidates(Condition.Quantified quantified) {
-    if (quantified.quantifier() == Condition.Quantified.Quantifier.EACH) {
+    if (Quantifiers.countsExceptions(quantified.quantifier())) {
       return null;
     }
     int index = quantified.variable().index();
@@ -256,6 +261,15 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
         }
 
         @Override
+        public Nodes.Read visitConditional(Value.Conditional conditional) {
+          return new Choices.Numbers(
+              conditional.condition().accept(NodeMaker.this),
+              conditional.then().accept(this),
+              conditional.otherwise().accept(this),
+              layout.reading());
+        }
+
+        @Override
         public Nodes.Read visitAggregate(Value.Aggregate aggregate) {
           layout.variable(place(aggregate.variable()));
           Nodes.Read of =
@@ -289,6 +303,14 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
         }
 
         @Override
+        public Nodes.Choose visitConditional(Value.Conditional conditional) {
+          return new Choices.Words(
+              conditional.condition().accept(NodeMaker.this),
+              conditional.then().accept(this),
+              conditional.otherwise().accept(this));
+        }
+
+        @Override
         public Nodes.Choose visitOf(Value.Of of) {
           Nodes.Fill[] fills = fills(of.arguments());
           return new Elements.ChosenWord(
@@ -305,6 +327,14 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
         public Texts.Tell visitText(Value.Text text) {
           Optional<String> known = Optional.of(text.text());
           return frame -> known;
+        }
+
+        @Override
+        public Texts.Tell visitConditional(Value.Conditional conditional) {
+          return new Choices.Telling(
+              conditional.condition().accept(NodeMaker.this),
+              conditional.then().accept(this),
+              conditional.otherwise().accept(this));
         }
 
         @Override

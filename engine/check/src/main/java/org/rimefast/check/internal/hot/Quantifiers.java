@@ -7,10 +7,16 @@ import org.rimefast.lang.rule.Condition;
 final class Quantifiers {
   private Quantifiers() {}
 
+  /** True if those elements are counted that do not meet the condition. */
+  static boolean countsExceptions(Condition.Quantified.Quantifier quantifier) {
+    return quantifier == Condition.Quantified.Quantifier.EACH
+        || quantifier == Condition.Quantified.Quantifier.ALL_BUT;
+  }
+
   /**
    * Decides.
    *
-   * @param certain how many certainly count (for EACH: are certainly exceptions)
+   * @param certain how many certainly count; where exceptions are counted, certainly are one
    * @param possible how many may count, the certain ones among them
    */
   static Truth decide(
@@ -20,6 +26,7 @@ final class Quantifiers {
       case SOME -> atLeast(1, certain, possible);
       case AT_LEAST -> atLeast(number, certain, possible);
       case AT_MOST -> atLeast(number + 1, certain, possible).not();
+      case ALL_BUT -> atLeast(number + 1, certain, possible).not();
       case EXACTLY ->
           atLeast(number, certain, possible).and(atLeast(number + 1, certain, possible).not());
     };

@@ -55,6 +55,15 @@ final class Relations {
     }
   }
 
+  record Same(Nodes.Find left, Nodes.Find right) implements Nodes.Test {
+    @Override
+    public Truth test(Frame frame) {
+      int a = left.find(frame);
+      int b = right.find(frame);
+      return a < 0 || b < 0 ? Truth.UNKNOWN : Truth.of(a == b);
+    }
+  }
+
   /**
    * Whether an element is of a kind that the standard defines.
    *
@@ -121,7 +130,10 @@ final class Relations {
       return result;
     }
 
-    /** For EACH the exceptions are counted: elements that count and do not meet the body. */
+    /**
+     * For EACH and ALL_BUT the exceptions are counted: elements that count and do not meet the
+     * body.
+     */
     private Truth one(Frame frame) {
       Truth counts = where.test(frame);
       if (counts == Truth.FALSE) {
@@ -129,8 +141,7 @@ final class Relations {
         return Truth.FALSE;
       }
       Truth meets = body.test(frame);
-      Truth wanted =
-          counts.and(quantifier == Condition.Quantified.Quantifier.EACH ? meets.not() : meets);
+      Truth wanted = counts.and(Quantifiers.countsExceptions(quantifier) ? meets.not() : meets);
       frame.failed &= wanted == Truth.UNKNOWN;
       return wanted;
     }
@@ -139,7 +150,7 @@ final class Relations {
       return switch (quantifier) {
         case EACH, SOME, NO -> certain > 0;
         case AT_LEAST -> certain >= number;
-        case AT_MOST, EXACTLY -> certain > number;
+        case AT_MOST, EXACTLY, ALL_BUT -> certain > number;
       };
     }
   }

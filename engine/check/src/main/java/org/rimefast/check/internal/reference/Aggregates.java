@@ -3,6 +3,7 @@ package org.rimefast.check.internal.reference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.Truth;
 import org.rimefast.lang.rule.Value;
@@ -10,10 +11,12 @@ import org.rimefast.lang.rule.Value.Aggregate.Function;
 
 /** Makes one number of many, by the definitions. */
 final class Aggregates {
+  private static final int SHOWN = 3;
+
   private Aggregates() {}
 
   /** One element that counts, certainly or perhaps, and its number. */
-  private record Item(boolean certain, Outcome<Outcome.Interval> number) {
+  private record Item(int handle, boolean certain, Outcome<Outcome.Interval> number) {
     double least() {
       return number.value().orElseThrow().least();
     }
@@ -40,17 +43,39 @@ final class Aggregates {
           aggregate.of().isPresent()
               ? new ValueFinder(inner).number(aggregate.of().get())
               : Outcome.of(new Outcome.Interval(1, 1));
-      items.add(new Item(counts.truth() == Truth.TRUE, number));
-      trouble = trouble.and(number).and(Reasons.outcome(counts));
+      items.add(new Item(handle, counts.truth() == Truth.TRUE, number));
+      boolean nearest = aggregate.function() == Function.NEAREST;
+      trouble = trouble.and(nearest ? number.withoutFacts() : number).and(Reasons.outcome(counts));
     }
-    return finish(aggregate, items, trouble, quote);
+    boolean any = scope.facts().members(aggregate.variable().noun()).length > 0;
+    Outcome<Outcome.Interval> result = finish(aggregate, items, trouble, quote, any);
+    return result.value().isPresent() && aggregate.function() == Function.NEAREST
+        ? result.and(nearest(aggregate, items, scope))
+        : result;
+  }
+
+  /** Which element is the nearest, or those that can be it. */
+  private static Outcome<Void> nearest(Value.Aggregate aggregate, List<Item> items, Scope scope) {
+    double most = items.stream().filter(Item::certain).mapToDouble(Item::most).min().orElseThrow();
+    List<Item> nearest = items.stream().filter(item -> item.least() <= most).toList();
+    String names =
+        nearest.stream()
+            .limit(SHOWN)
+            .map(item -> scope.facts().name(item.handle()).label())
+            .collect(Collectors.joining(" or "));
+    String more = nearest.size() > SHOWN ? " or " + (nearest.size() - SHOWN) + " more" : "";
+    Evidence.Fact fact =
+        new Evidence.Fact("nearest " + AggregateWords.singular(aggregate), names + more);
+    Outcome<Void> seen = Outcome.seen(List.of(fact));
+    return nearest.size() == 1 ? seen.and(nearest.get(0).number().onlyFacts()) : seen;
   }
 
   private static Outcome<Outcome.Interval> finish(
       Value.Aggregate aggregate,
       List<Item> items,
       Outcome<Outcome.Interval> trouble,
-      String quote) {
+      String quote,
+      boolean any) {
     boolean anyMissing = items.stream().anyMatch(item -> item.number().value().isEmpty());
     boolean anyUncertain = items.stream().anyMatch(item -> !item.certain());
     boolean noneCertain = items.stream().noneMatch(Item::certain);
@@ -69,7 +94,7 @@ final class Aggregates {
           trouble);
     }
     if (noneCertain && !anyUncertain) {
-      return Outcome.none("\"" + quote + "\" has no value: there are none to look at");
+      return Outcome.none(AggregateWords.nothing(aggregate, any));
     }
     if (noneCertain || (function == Function.AVERAGE && anyUncertain)) {
       return Outcome.<Outcome.Interval>none("\"" + quote + "\" depends on which of them count")
@@ -81,7 +106,7 @@ final class Aggregates {
               sum(items, Item::least) / items.size(),
               sum(items, Item::most) / items.size(),
               trouble);
-      case SMALLEST ->
+      case SMALLEST, NEAREST ->
           found(
               items.stream().mapToDouble(Item::least).min().orElseThrow(),
               items.stream().filter(Item::certain).mapToDouble(Item::most).min().orElseThrow(),

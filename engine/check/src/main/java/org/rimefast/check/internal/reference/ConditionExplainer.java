@@ -130,6 +130,17 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
   }
 
   @Override
+  public Evidence visitSame(Condition.Same same) {
+    Outcome<Integer> left = ElementFinder.find(same.left(), scope);
+    Outcome<Integer> right = ElementFinder.find(same.right(), scope);
+    if (left.value().isEmpty() || right.value().isEmpty()) {
+      return Reasons.unknown("whether " + describer.same(same), Outcome.without(left).and(right));
+    }
+    boolean so = left.value().get().equals(right.value().get());
+    return Reasons.plain(describer.same(same, so), Truth.of(so), left.and(right));
+  }
+
+  @Override
   public Evidence visitQuantified(Condition.Quantified quantified) {
     return new QuantifiedExplainer(scope, wanted).explain(quantified);
   }

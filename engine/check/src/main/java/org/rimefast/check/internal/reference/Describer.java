@@ -30,7 +30,32 @@ final class Describer {
     if (value instanceof Value.Named named) {
       return named.constant().name();
     }
+    if (value instanceof Value.Aggregate aggregate) {
+      return aggregate(aggregate);
+    }
     return quote(value.span());
+  }
+
+  /** The same where it stands in parentheses anyway. */
+  String limit(Value value) {
+    String said = value(value);
+    return value instanceof Value.Conditional ? said.substring(1, said.length() - 1) : said;
+  }
+
+  /** With the element that it is counted per, or that is asked for its nearest one. */
+  private String aggregate(Value.Aggregate aggregate) {
+    if (aggregate.function() == Value.Aggregate.Function.NEAREST
+        && aggregate.of().orElse(null) instanceof Value.Of of) {
+      return of.property()
+              .pattern()
+              .replace("_", "the nearest " + AggregateWords.singular(aggregate))
+          + " of "
+          + ElementFinder.label(of.owner(), scope);
+    }
+    return AggregateWords.per(aggregate)
+        .filter(same -> scope.source().textOf(same.span()).startsWith("per "))
+        .map(same -> quote(aggregate.span()) + " for " + ElementFinder.label(same.right(), scope))
+        .orElseGet(() -> quote(aggregate.span()));
   }
 
   /** {@code box R-3 sits in outer bay}, or {@code box R-3 does not sit in outer bay}. */
@@ -43,6 +68,34 @@ final class Describer {
     return so
         ? subject + " " + filled(relation.third(), holds.arguments())
         : subject + " does not " + filled(relation.pattern(), holds.arguments());
+  }
+
+  /** {@code face of box R-3 is that of panel P}, as a question. */
+  String same(Condition.Same same) {
+    return path(same.left()) + " is " + path(same.right());
+  }
+
+  /** {@code face of box R-3 is left wall}, or {@code face of box R-3 is left wall, not roof}. */
+  String same(Condition.Same same, boolean so) {
+    String left = ElementFinder.label(same.left(), scope);
+    String right = ElementFinder.label(same.right(), scope);
+    if (same.left() instanceof Reference.Bound) {
+      return left + (so ? " is " : " is not ") + path(same.right());
+    }
+    String said = path(same.left()) + " is " + left;
+    if (same.right() instanceof Reference.Bound) {
+      return so ? said : said + ", not " + right;
+    }
+    return so
+        ? said + ", as is " + path(same.right())
+        : said + ", and " + path(same.right()) + " is " + right;
+  }
+
+  /** {@code face of box R-3}, or how an element is called that is no other's. */
+  private String path(Reference reference) {
+    return reference instanceof Reference.Linked linked
+        ? linked.link().phrase() + " of " + ElementFinder.label(linked.owner(), scope)
+        : ElementFinder.label(reference, scope);
   }
 
   /** {@code room is a wet room}, or {@code room is not a wet room}. */

@@ -83,7 +83,7 @@ final class NumberComparison {
   }
 
   private Optional<String> limitName(Value limit) {
-    return limit instanceof Value.Literal ? Optional.empty() : Optional.of(describer.value(limit));
+    return limit instanceof Value.Literal ? Optional.empty() : Optional.of(describer.limit(limit));
   }
 
   private static double margin(Comparison asked, Outcome.Interval a, Outcome.Interval b) {

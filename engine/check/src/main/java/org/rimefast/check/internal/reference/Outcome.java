@@ -62,6 +62,19 @@ record Outcome<T>(
         joined(notes, other.notes));
   }
 
+  /** Only facts. */
+  static Outcome<Void> seen(List<Evidence.Fact> facts) {
+    return new Outcome<>(Optional.empty(), Optional.empty(), facts, List.of(), List.of());
+  }
+
+  Outcome<Void> onlyFacts() {
+    return seen(facts);
+  }
+
+  Outcome<T> withoutFacts() {
+    return new Outcome<>(value, failure, List.of(), missing, notes);
+  }
+
   static <E> List<E> joined(List<E> first, List<E> second) {
     List<E> all = new ArrayList<>(first);
     second.stream().filter(item -> !all.contains(item)).forEach(all::add);

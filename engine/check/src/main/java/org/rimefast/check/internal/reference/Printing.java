@@ -17,21 +17,26 @@ final class Printing {
   /** The unit that the author of a comparison wrote, else the plan's or the vocabulary's. */
   static Unit unit(Condition.Compare compare, Plan plan) {
     ValueType.Number type = (ValueType.Number) compare.left().type();
-    return unitOf(compare.right())
-        .or(() -> unitOf(compare.left()))
-        .filter(unit -> unit.dimension().equals(type.dimension()))
+    return unitOf(compare.right(), type.dimension())
+        .or(() -> unitOf(compare.left(), type.dimension()))
         .orElse(type.dimension().equals(Dimension.LENGTH) ? plan.units() : type.example());
   }
 
-  private static Optional<Unit> unitOf(Value value) {
+  /** The first unit of a dimension that is written in a value. */
+  private static Optional<Unit> unitOf(Value value, Dimension dimension) {
     if (value instanceof Value.Literal literal) {
-      return Optional.of(literal.quantity().unit());
+      return Optional.of(literal.quantity().unit())
+          .filter(unit -> unit.dimension().equals(dimension));
     }
     if (value instanceof Value.Named named) {
-      return Optional.of(named.constant().value().quantity().unit());
+      return unitOf(named.constant().value(), dimension);
     }
     if (value instanceof Value.Arithmetic arithmetic) {
-      return unitOf(arithmetic.left()).or(() -> unitOf(arithmetic.right()));
+      return unitOf(arithmetic.left(), dimension).or(() -> unitOf(arithmetic.right(), dimension));
+    }
+    if (value instanceof Value.Conditional conditional) {
+      return unitOf(conditional.then(), dimension)
+          .or(() -> unitOf(conditional.otherwise(), dimension));
     }
     return Optional.empty();
   }

@@ -58,8 +58,7 @@ final class QuantifiedExplainer {
       List<Evidence> meeting,
       List<Evidence> failing,
       List<Evidence> unsure) {
-    boolean settled =
-        quantifier == Quantifier.EACH ? Truth.TRUE == body.truth() : Truth.FALSE == body.truth();
+    boolean settled = body.truth() == Truth.of(countsExceptions(quantifier));
     if (counts.truth() == Truth.UNKNOWN && !settled) {
       unsure.add(
           body.truth() == Truth.UNKNOWN
@@ -74,11 +73,17 @@ final class QuantifiedExplainer {
     }
   }
 
+  /** True if those count that do not meet the condition. */
+  private static boolean countsExceptions(Quantifier quantifier) {
+    return quantifier == Quantifier.EACH || quantifier == Quantifier.ALL_BUT;
+  }
+
   private static Truth decide(
       Condition.Quantified quantified, int meeting, int failing, int unsure) {
     int n = quantified.number();
     return switch (quantified.quantifier()) {
       case EACH -> none(failing, unsure);
+      case ALL_BUT -> known(failing + unsure <= n, failing > n);
       case NO -> none(meeting, unsure);
       case SOME -> none(meeting, unsure).not();
       case AT_LEAST -> known(meeting >= n, meeting + unsure < n);
@@ -101,7 +106,7 @@ final class QuantifiedExplainer {
       List<Evidence> meeting,
       List<Evidence> failing,
       List<Evidence> unsure) {
-    boolean each = quantified.quantifier() == Quantifier.EACH;
+    boolean each = countsExceptions(quantified.quantifier());
     List<Evidence> deciding =
         result == Truth.UNKNOWN ? unsure : each && result == Truth.FALSE ? failing : meeting;
     int all = meeting.size() + failing.size() + unsure.size();
@@ -147,7 +152,7 @@ final class QuantifiedExplainer {
         switch (quantified.quantifier()) {
           case SOME -> result == Truth.TRUE;
           case NO, EACH -> result == Truth.FALSE;
-          case AT_LEAST, AT_MOST, EXACTLY -> false;
+          case AT_LEAST, AT_MOST, EXACTLY, ALL_BUT -> false;
         };
     return witnessed
         ? witnesses(deciding)

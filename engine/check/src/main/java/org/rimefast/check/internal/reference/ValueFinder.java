@@ -3,15 +3,20 @@ package org.rimefast.check.internal.reference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.rimefast.check.Arguments;
+import org.rimefast.check.Evidence;
 import org.rimefast.check.Reading;
 import org.rimefast.check.Stretches;
+import org.rimefast.check.Truth;
 import org.rimefast.check.Word;
 import org.rimefast.check.internal.Arithmetics;
 import org.rimefast.check.internal.Words;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.ValueType;
 
 /** Works out the values of expressions. */
@@ -74,6 +79,11 @@ final class ValueFinder {
         }
 
         @Override
+        public Outcome<Outcome.Interval> visitConditional(Value.Conditional conditional) {
+          return choose(conditional, part -> number(part), ValueFinder::hull);
+        }
+
+        @Override
         public Outcome<Outcome.Interval> visitAggregate(Value.Aggregate aggregate) {
           return Aggregates.of(aggregate, scope, quote(aggregate));
         }
@@ -102,6 +112,14 @@ final class ValueFinder {
         }
 
         @Override
+        public Outcome<String> visitConditional(Value.Conditional conditional) {
+          return choose(
+              conditional,
+              part -> text(part),
+              (one, other) -> one.equals(other) ? Optional.of(one) : Optional.empty());
+        }
+
+        @Override
         public Outcome<String> visitOf(Value.Of of) {
           if (of.property().type() instanceof ValueType.Choice choice) {
             Word.ChoiceWord word = scope.words().choice(of.property());
@@ -124,6 +142,46 @@ final class ValueFinder {
                       .orElse(Outcome.nothing()));
         }
       };
+
+  private static Optional<Outcome.Interval> hull(Outcome.Interval one, Outcome.Interval other) {
+    return Optional.of(
+        new Outcome.Interval(
+            Math.min(one.least(), other.least()), Math.max(one.most(), other.most())));
+  }
+
+  /**
+   * One of two values.
+   *
+   * @param both what is known of the value if it may be either
+   */
+  private <T> Outcome<T> choose(
+      Value.Conditional conditional,
+      Function<Value, Outcome<T>> find,
+      BiFunction<T, T, Optional<T>> both) {
+    Evidence condition = new ConditionExplainer(scope, true).explain(conditional.condition());
+    Outcome<Void> why =
+        Outcome.seen(List.of(new Evidence.Fact("chosen because", condition.statement())));
+    if (condition.truth() != Truth.UNKNOWN) {
+      boolean then = condition.truth() == Truth.TRUE;
+      return find.apply(then ? conditional.then() : conditional.otherwise()).and(why);
+    }
+    Outcome<Void> unknown = Reasons.outcome(condition);
+    if (unknown.failure().isPresent()) {
+      return Outcome.without(unknown);
+    }
+    Outcome<T> one = find.apply(conditional.then());
+    Outcome<T> other = find.apply(conditional.otherwise());
+    Optional<T> value =
+        one.value().isPresent() && other.value().isPresent()
+            ? both.apply(one.value().get(), other.value().get())
+            : Optional.empty();
+    Outcome<T> result = new Outcome<>(value, Optional.empty(), List.of(), List.of(), List.of());
+    Outcome<T> all = result.and(one).and(other).and(unknown);
+    return all.missing().isEmpty() && value.isEmpty()
+        ? all.and(
+            Outcome.none("it cannot be told whether " + quote(conditional.condition().span())))
+        : all;
+  }
 
   private interface Ask<T> {
     Outcome<T> ask(int element, Arguments arguments);
@@ -211,6 +269,10 @@ final class ValueFinder {
   }
 
   private String quote(Value value) {
-    return scope.source().textOf(value.span()).replaceAll("\\s+", " ");
+    return quote(value.span());
+  }
+
+  private String quote(Span span) {
+    return scope.source().textOf(span).replaceAll("\\s+", " ");
   }
 }
