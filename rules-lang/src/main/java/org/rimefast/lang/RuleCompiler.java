@@ -57,6 +57,11 @@ public final class RuleCompiler {
     return new Compilation(source, failed ? Optional.empty() : standard, limited(all));
   }
 
+  /** The stages of the vocabulary, in order. */
+  List<String> stages() {
+    return dictionary.vocabulary().stages();
+  }
+
   private List<Diagnostic> limited(List<Diagnostic> all) {
     if (all.size() <= limits.errors()) {
       return all;

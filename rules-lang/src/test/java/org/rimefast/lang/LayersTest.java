@@ -42,7 +42,7 @@ final class LayersTest {
   }
 
   @Test
-  void onlyTheCompilerAndTheFormatterUseInternalPackages() {
+  void onlyTheCompilerTheFormatterAndTheParaphraseUseInternalPackages() {
     noClasses()
         .that()
         .resideOutsideOfPackage("..internal..")
@@ -50,6 +50,8 @@ final class LayersTest {
         .doNotHaveSimpleName("RuleCompiler")
         .and()
         .doNotHaveSimpleName("RuleFormatter")
+        .and()
+        .doNotHaveSimpleName("Paraphrase")
         .should()
         .dependOnClassesThat()
         .resideInAPackage("..internal..")

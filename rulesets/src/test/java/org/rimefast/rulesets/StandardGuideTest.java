@@ -207,7 +207,7 @@ class StandardGuideTest {
         .collect(Collectors.joining());
   }
 
-  private static String withSentence(String sentence) {
+  static String withSentence(String sentence) {
     return """
         standard guide edition 1
 

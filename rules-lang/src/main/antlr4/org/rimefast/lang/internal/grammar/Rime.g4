@@ -143,6 +143,7 @@ item
   | TEXT                        # textItem
   | LEFT WHERE condition RIGHT  # whereItem
   | LEFT conditional RIGHT      # conditionalItem
+  | LEFT FOR phrase COMMA condition RIGHT   # forItem
   | LEFT condition RIGHT        # groupItem
   ;
 

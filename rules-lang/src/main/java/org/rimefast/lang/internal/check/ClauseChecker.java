@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.internal.message.Readings;
+import org.rimefast.lang.internal.resolve.Opening;
+import org.rimefast.lang.internal.resolve.PhraseReader;
 import org.rimefast.lang.internal.resolve.Problems;
 import org.rimefast.lang.internal.resolve.Reading;
 import org.rimefast.lang.internal.resolve.Result;
@@ -14,6 +16,7 @@ import org.rimefast.lang.internal.syntax.Clause;
 import org.rimefast.lang.internal.syntax.Operand;
 import org.rimefast.lang.internal.syntax.Phrase;
 import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
 import org.rimefast.lang.source.Span;
@@ -164,7 +167,7 @@ final class ClauseChecker implements Clause.Visitor<Result<Condition>> {
   }
 
   /** Parentheses that hold a whole condition. */
-  private static Optional<Clause> group(Operand operand) {
+  static Optional<Clause> group(Operand operand) {
     return operand instanceof Phrase phrase
             && phrase.items().size() == 1
             && phrase.items().get(0) instanceof Phrase.GroupItem group
@@ -191,6 +194,40 @@ final class ClauseChecker implements Clause.Visitor<Result<Condition>> {
     return all.isEmpty()
         ? Result.bad(problems.subList(0, 1))
         : only(new Candidates<>(all, List.of()), leaf.span());
+  }
+
+  @Override
+  public Result<Condition> visitForMany(Clause.ForMany forMany) {
+    PhraseReader reader = operands.reader(forMany.many());
+    Candidates<Reference> many =
+        Candidates.of(
+            reader.elements(0, scope).stream().filter(r -> r.end() == reader.size()).toList(),
+            reader::failure);
+    if (!many.isOk()) {
+      return Result.bad(many.problems());
+    }
+    List<Reading<Condition>> all = new ArrayList<>();
+    for (Reading<Reference> reading : many.readings()) {
+      if (reading.openings().size() != 1) {
+        return Result.bad(notMany(forMany.many().span()));
+      }
+      Scope inner = new Scope(reading.scope().spoken(), reading.get(), reading.get());
+      Result<Condition> part = forMany.part().accept(ofCondition(operands, inner, false));
+      Result<Condition> whole =
+          part.isOk()
+              ? Result.ok(Opening.wrap(reading.openings(), part.get(), forMany.span()))
+              : part;
+      all.add(new Reading<>(0, whole, List.of(), scope));
+    }
+    return only(Candidates.of(all, reader::failure), forMany.span());
+  }
+
+  private static Diagnostic notMany(Span span) {
+    return Problems.error(
+        DiagnosticCode.MISPLACED_DETERMINER,
+        span,
+        "After \"for\" comes how many are meant: \"each\", \"no\" or a number with a noun.",
+        "Write for example: (for each box (where it is recessed), its depth is at least 2 in)");
   }
 
   private static Result<Condition> only(Candidates<Condition> candidates, Span span) {

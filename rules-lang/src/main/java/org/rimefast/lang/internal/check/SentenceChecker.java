@@ -225,6 +225,14 @@ final class SentenceChecker {
     if (ThereIs.isThere(operand)) {
       return there(sentence, scope);
     }
+    Optional<Clause> whole = ClauseChecker.group(operand).filter(c -> mustHold(sentence));
+    if (whole.isPresent()) {
+      Result<Condition> condition =
+          whole.get().accept(ClauseChecker.ofCondition(operands, scope, false));
+      return sentence.not() && condition.isOk()
+          ? Result.ok(new Condition.Not(condition.get(), whole(sentence)))
+          : condition;
+    }
     boolean compares =
         sentence.predicate() instanceof Clause.Leaf leaf && leaf.tail() instanceof Clause.Tail.Be;
     Candidates<Subject> subjects = new SubjectReader(operands).of(operand, scope, true, true);
@@ -249,6 +257,17 @@ final class SentenceChecker {
     Result<Reading<Condition>> only =
         candidates.only(Readings::exact, Readings::of, operand.span());
     return only.isOk() ? only.get().result() : Result.bad(only.problems());
+  }
+
+  /** {@code must hold}, which is said of a condition in parentheses. */
+  private static boolean mustHold(Sentence sentence) {
+    return sentence.predicate() instanceof Clause.Leaf leaf
+        && leaf.with().isEmpty()
+        && leaf.tail() instanceof Clause.Tail.Verb verb
+        && verb.operand() instanceof Phrase phrase
+        && phrase.items().size() == 1
+        && phrase.items().get(0) instanceof Phrase.WordItem word
+        && word.text().equals("hold");
   }
 
   private Result<Condition> there(Sentence sentence, Scope scope) {

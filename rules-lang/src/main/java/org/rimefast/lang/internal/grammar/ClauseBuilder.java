@@ -308,6 +308,10 @@ final class ClauseBuilder {
     if (tree instanceof RimeParser.WhereItemContext where) {
       return new Phrase.WhereItem(condition(where.condition()), span);
     }
+    if (tree instanceof RimeParser.ForItemContext many) {
+      Clause part = condition(many.condition());
+      return new Phrase.GroupItem(new Clause.ForMany(phrase(many.phrase()), part, span), span);
+    }
     if (tree instanceof RimeParser.GroupItemContext group) {
       return new Phrase.GroupItem(condition(group.condition()), span);
     }

@@ -197,6 +197,11 @@ final class SyntaxMessages {
     if ((type == RimeLexer.THEN || type == RimeLexer.OTHERWISE) && !isStart(before.getType())) {
       return outside();
     }
+    if (type == RimeLexer.RIGHT && expects(RimeLexer.COMMA) && rules.contains("item")) {
+      return say(
+          "After \"for\" and its noun comes a comma" + instead() + ".",
+          "Write for example: (for each box, its depth is at least 2 in)");
+    }
     if (type == RimeLexer.RIGHT && !expects(RimeLexer.RIGHT) && !isStart(before.getType())) {
       return say("This closing parenthesis has no opening one.", "Take it out, or open it with (.");
     }

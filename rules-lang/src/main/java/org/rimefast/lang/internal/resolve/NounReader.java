@@ -295,6 +295,12 @@ final class NounReader {
   private void spokenOf(int place, Scope scope, List<Reading<Reference>> readings) {
     phrase.misses().at(place + 1, () -> scope.spoken().stream().map(Scope.Spoken::called).toList());
     boolean spoken = false;
+    int ordinal = Ordinals.number(phrase.word(place + 1));
+    if (ordinal > 0) {
+      for (PhraseReader.Found<Kind> found : phrase.findKinds(place + 2, false)) {
+        readings.add(theNth(place, ordinal, found, scope));
+      }
+    }
     for (PhraseReader.Found<Kind> found : phrase.findKinds(place + 1, false)) {
       List<Scope.Spoken> named = scope.named(found.word());
       spoken |= !named.isEmpty();
@@ -307,6 +313,35 @@ final class NounReader {
         }
       }
     }
+  }
+
+  /** Of those of one noun that have been spoken of, the first, the second and so on. */
+  private Reading<Reference> theNth(
+      int place, int ordinal, PhraseReader.Found<Kind> found, Scope scope) {
+    Kind noun = found.word();
+    List<Scope.Spoken> named = scope.named(noun);
+    if (named.size() >= ordinal) {
+      Variable variable = named.get(ordinal - 1).variable();
+      return Reading.ok(found.end(), new Reference.Bound(variable), scope);
+    }
+    String many = named.isEmpty() ? "No" : "Only " + named.size();
+    return Reading.bad(
+        found.end(),
+        Problems.error(
+            DiagnosticCode.UNKNOWN_REFERENCE,
+            phrase.span(place, found.end()),
+            many
+                + " "
+                + (named.size() > 1 ? noun.plural() + " have" : noun + " has")
+                + " been spoken of, so \"the "
+                + Ordinals.word(ordinal)
+                + " "
+                + noun
+                + "\" says nothing.",
+            named.size() == 1
+                ? "Write " + quoted("the " + noun) + "."
+                : "Count those that are named before, in the order in which they are named."),
+        scope);
   }
 
   private Reading<Reference> theOne(
@@ -336,7 +371,11 @@ final class NounReader {
             DiagnosticCode.UNCLEAR_REFERENCE,
             span,
             "\"the " + noun + "\" can mean two of those spoken of.",
-            "Write \"it\" or \"its\" for the nearer one, or say it in two rules.",
+            "Write "
+                + quoted("the first " + noun)
+                + " or "
+                + quoted("the second " + noun)
+                + ", in the order in which they are named.",
             named.stream()
                 .map(s -> new Diagnostic.Related(s.span(), "one " + noun + " is named here"))
                 .toList()),

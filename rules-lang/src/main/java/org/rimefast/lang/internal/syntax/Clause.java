@@ -76,6 +76,16 @@ public sealed interface Clause {
     }
   }
 
+  /**
+   * {@code (for each box (where ...), ...)}: what follows the comma is asked of as many as said.
+   */
+  record ForMany(Phrase many, Clause part, Span span) implements Clause {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitForMany(this);
+    }
+  }
+
   /** A sign of comparison and what stands after it. */
   record Sign(Comparison comparison, Operand right, Span span) {}
 
@@ -118,5 +128,7 @@ public sealed interface Clause {
     R visitGrouped(Grouped grouped);
 
     R visitLeaf(Leaf leaf);
+
+    R visitForMany(ForMany forMany);
   }
 }

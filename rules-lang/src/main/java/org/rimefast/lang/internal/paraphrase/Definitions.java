@@ -1,0 +1,154 @@
+package org.rimefast.lang.internal.paraphrase;
+
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Constant;
+import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Term;
+import org.rimefast.lang.rule.Value;
+
+/** Finds the constants and terms that a rule or a term stands on, each once. */
+public final class Definitions implements Condition.Visitor<Boolean>, Value.Visitor<Boolean> {
+  // Visitors have to answer something.
+  private static final boolean NOTHING_MORE = true;
+
+  private final Map<String, Constant> constants = new LinkedHashMap<>();
+  private final Map<String, Term> terms = new LinkedHashMap<>();
+  private final IdentityHashMap<Term, Boolean> begun = new IdentityHashMap<>();
+
+  private Definitions() {}
+
+  /** What a rule stands on. */
+  public static Definitions of(Rule rule) {
+    Definitions definitions = new Definitions();
+    definitions.visit(rule.where());
+    definitions.visit(rule.onlyIf());
+    rule.requirement().accept(definitions);
+    return definitions;
+  }
+
+  /** What a term stands on, the term itself last. */
+  public static Definitions of(Term term) {
+    Definitions definitions = new Definitions();
+    definitions.term(term);
+    return definitions;
+  }
+
+  /** Constants, in the order in which they are met. */
+  public List<Constant> constants() {
+    return List.copyOf(constants.values());
+  }
+
+  /** Terms, each after those that it stands on. */
+  public List<Term> terms() {
+    return List.copyOf(terms.values());
+  }
+
+  private void term(Term term) {
+    if (begun.put(term, true) == null) {
+      term.condition().accept(this);
+      terms.putIfAbsent(term.singular(), term);
+    }
+  }
+
+  private void visit(Optional<Condition> condition) {
+    condition.ifPresent(c -> c.accept(this));
+  }
+
+  private Boolean arguments(List<Argument> arguments) {
+    for (Argument argument : arguments) {
+      if (argument instanceof Value value) {
+        value.accept(this);
+      } else if (argument instanceof Argument.Along along) {
+        arguments(along.arguments());
+      } else if (argument instanceof Argument.Those those) {
+        visit(those.where());
+      }
+    }
+    return NOTHING_MORE;
+  }
+
+  @Override
+  public Boolean visitAnd(Condition.And and) {
+    and.parts().forEach(part -> part.accept(this));
+    return NOTHING_MORE;
+  }
+
+  @Override
+  public Boolean visitOr(Condition.Or or) {
+    or.parts().forEach(part -> part.accept(this));
+    return NOTHING_MORE;
+  }
+
+  @Override
+  public Boolean visitNot(Condition.Not not) {
+    return not.part().accept(this);
+  }
+
+  @Override
+  public Boolean visitCompare(Condition.Compare compare) {
+    compare.left().accept(this);
+    return compare.right().accept(this);
+  }
+
+  @Override
+  public Boolean visitHolds(Condition.Holds holds) {
+    return arguments(holds.arguments());
+  }
+
+  @Override
+  public Boolean visitIsA(Condition.IsA isA) {
+    isA.term().ifPresent(this::term);
+    return NOTHING_MORE;
+  }
+
+  @Override
+  public Boolean visitQuantified(Condition.Quantified quantified) {
+    visit(quantified.where());
+    return quantified.body().accept(this);
+  }
+
+  @Override
+  public Boolean visitLiteral(Value.Literal literal) {
+    return NOTHING_MORE;
+  }
+
+  @Override
+  public Boolean visitWord(Value.Word word) {
+    return NOTHING_MORE;
+  }
+
+  @Override
+  public Boolean visitText(Value.Text text) {
+    return NOTHING_MORE;
+  }
+
+  @Override
+  public Boolean visitNamed(Value.Named named) {
+    constants.putIfAbsent(named.constant().name(), named.constant());
+    return NOTHING_MORE;
+  }
+
+  @Override
+  public Boolean visitOf(Value.Of of) {
+    return arguments(of.arguments());
+  }
+
+  @Override
+  public Boolean visitArithmetic(Value.Arithmetic arithmetic) {
+    arithmetic.left().accept(this);
+    return arithmetic.right().accept(this);
+  }
+
+  @Override
+  public Boolean visitAggregate(Value.Aggregate aggregate) {
+    visit(aggregate.where());
+    aggregate.of().ifPresent(value -> value.accept(this));
+    return NOTHING_MORE;
+  }
+}
