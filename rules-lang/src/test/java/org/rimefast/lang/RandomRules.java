@@ -173,12 +173,13 @@ final class RandomRules {
 
   private Condition condition(List<Variable> spoken, int depth) {
     boolean leaf = depth >= DEEPEST;
-    return switch (random.nextInt(leaf ? 3 : 8)) {
+    return switch (random.nextInt(leaf ? 3 : 9)) {
       case 0 -> compare(spoken, depth);
       case 1, 2 -> said(spoken, depth).orElseGet(() -> compare(spoken, depth));
       case 3 -> new Condition.And(parts(spoken, depth), NOWHERE);
       case 4 -> new Condition.Or(parts(spoken, depth), NOWHERE);
       case 5 -> new Condition.Not(condition(spoken, depth + 1), NOWHERE);
+      case 6 -> same(spoken).orElseGet(() -> compare(spoken, depth));
       default -> quantified(spoken, depth);
     };
   }
@@ -202,12 +203,24 @@ final class RandomRules {
     boolean related = noun.isA(subject) || subject.isA(noun);
     return new Condition.Quantified(
         quantifier,
-        counted ? random.nextInt(4) : 0,
+        quantifier == Quantifier.ALL_BUT ? 1 + random.nextInt(3) : counted ? random.nextInt(4) : 0,
         variable,
         related && random.nextInt(3) == 0,
         maybe(3, () -> where(inside, depth + 1)),
         condition(inside, depth + (random.nextInt(3) == 0 ? 1 : DEEPEST)),
         NOWHERE);
+  }
+
+  /** Two references that may lead to one element. */
+  private Optional<Condition> same(List<Variable> spoken) {
+    for (int i = 0; i < 20; i++) {
+      Reference left = reference(spoken);
+      Reference right = reference(spoken);
+      if (!left.equals(right) && left.noun().equals(right.noun())) {
+        return Optional.of(new Condition.Same(left, right, NOWHERE));
+      }
+    }
+    return Optional.empty();
   }
 
   /** A relation or a test of kind. */
@@ -351,7 +364,7 @@ final class RandomRules {
   }
 
   private Value number(List<Variable> spoken, Dimension dimension, int depth) {
-    return switch (random.nextInt(depth >= DEEPEST ? 4 : 7)) {
+    return switch (random.nextInt(depth >= DEEPEST ? 4 : 10)) {
       case 0 -> literal(dimension);
       case 1, 2 -> property(spoken, dimension).orElseGet(() -> literal(dimension));
       case 3 ->
@@ -361,8 +374,47 @@ final class RandomRules {
               .<Value>map(c -> new Value.Named(c, NOWHERE))
               .orElseGet(() -> literal(dimension));
       case 4, 5 -> arithmetic(spoken, dimension, depth + 1);
+      case 7 -> choice(spoken, dimension, depth + 1);
+      case 8 ->
+          nearest(spoken, depth + 1)
+              .filter(value -> dimension.equals(Dimension.LENGTH))
+              .orElseGet(() -> literal(dimension));
+      case 9 ->
+          dimension.isPoint()
+              ? literal(dimension)
+              : Typing.shareOf(literal("80 %"), number(spoken, dimension, depth + 1), NOWHERE)
+                  .get();
       default -> aggregate(spoken, dimension, depth + 1).orElseGet(() -> literal(dimension));
     };
+  }
+
+  private Value choice(List<Variable> spoken, Dimension dimension, int depth) {
+    Value then = number(spoken, dimension, depth);
+    Value otherwise = Typing.adapt(number(spoken, dimension, depth), then.type());
+    return new Value.Conditional(
+        condition(spoken, depth + 1), then, otherwise, then.type(), NOWHERE);
+  }
+
+  private Optional<Value> nearest(List<Variable> spoken, int depth) {
+    Property distance =
+        VOCABULARY.properties().stream()
+            .filter(property -> property.id().equals("box.distance"))
+            .findFirst()
+            .orElseThrow();
+    Noun noun = any(VOCABULARY.nouns().stream().filter(n -> n.isA(Words.METAL)).toList());
+    Variable variable = new Variable(spoken.size(), noun);
+    return reference(spoken, distance.owner())
+        .map(
+            owner ->
+                new Value.Aggregate(
+                    Value.Aggregate.Function.NEAREST,
+                    variable,
+                    inside(spoken, variable, depth),
+                    Optional.of(
+                        new Value.Of(
+                            distance, owner, List.of(new Reference.Bound(variable)), NOWHERE)),
+                    Words.LENGTH,
+                    NOWHERE));
   }
 
   private Value literal(Dimension dimension) {

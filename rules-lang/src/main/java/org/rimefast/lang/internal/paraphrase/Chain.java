@@ -46,6 +46,7 @@ record Chain(List<Quantified> outer, boolean not, List<Quantified> inner, Condit
   boolean isClause() {
     return core instanceof Condition.Holds
         || core instanceof Condition.IsA
+        || core instanceof Condition.Same
         || core instanceof Condition.Compare;
   }
 

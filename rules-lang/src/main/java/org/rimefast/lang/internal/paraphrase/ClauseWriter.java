@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.internal.resolve.Ordinals;
 import org.rimefast.lang.internal.resolve.Scope;
 import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Condition.Quantified;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
@@ -123,6 +124,16 @@ final class ClauseWriter {
     return reference(reference);
   }
 
+  /** Names an element where a noun with an article would be read as a kind. */
+  String spokenOf(Reference reference) {
+    int before = named;
+    String words = element(reference);
+    if (named > before) {
+      fail();
+    }
+    return words;
+  }
+
   /** Names an element that has been spoken of, or one that belongs to it. */
   String reference(Reference reference) {
     if (reference instanceof Reference.Linked linked) {
@@ -214,11 +225,30 @@ final class ClauseWriter {
     }
   }
 
+  /** A condition within a value. */
+  String condition(Condition condition) {
+    Said said = conditions.write(condition, scope);
+    note(said);
+    return said.words();
+  }
+
   /** A property's words with its slots filled. */
   String property(Value.Of of) {
     boolean outer = inProperty;
     inProperty = true;
     String words = filled(of.property().pattern(), of.property().slots(), of.arguments());
+    inProperty = outer;
+    return words;
+  }
+
+  /** A property of the nearest element of a kind: the words of that kind stand at its slot. */
+  String nearest(Value.Of of, KindWords kind, Variable variable) {
+    boolean outer = inProperty;
+    inProperty = true;
+    String words =
+        of.property()
+            .pattern()
+            .replace("_", "the nearest " + kind.singular() + where(variable, kind));
     inProperty = outer;
     return words;
   }

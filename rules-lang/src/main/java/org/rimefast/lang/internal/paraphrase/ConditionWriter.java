@@ -85,7 +85,9 @@ final class ConditionWriter {
 
   /** True if {@code there is a ...} can say it. */
   static boolean canBeThere(Quantified quantified) {
-    return quantified.where().isEmpty() && quantified.quantifier() != Quantifier.EACH;
+    return quantified.where().isEmpty()
+        && quantified.quantifier() != Quantifier.EACH
+        && quantified.quantifier() != Quantifier.ALL_BUT;
   }
 
   /** {@code there is a bracket (where ...)}. */
@@ -132,10 +134,7 @@ final class ConditionWriter {
     if (chain.core() instanceof Condition.Compare compare) {
       return compared(clause, chain, compare);
     }
-    Reference subject =
-        chain.core() instanceof Condition.Holds holds
-            ? holds.subject()
-            : ((Condition.IsA) chain.core()).subject();
+    Reference subject = subject(chain.core());
     String who = clause.element(subject);
     boolean plural = clause.isPlural();
     if (chain.not()) {
@@ -144,6 +143,9 @@ final class ConditionWriter {
     String not = chain.not() ? "not " : "";
     if (chain.core() instanceof Condition.IsA isA) {
       return who + (plural ? " are " : " is ") + not + kind(isA, plural);
+    }
+    if (chain.core() instanceof Condition.Same same) {
+      return who + (plural ? " are " : " is ") + not + clause.spokenOf(same.right());
     }
     Condition.Holds holds = (Condition.Holds) chain.core();
     clause.bare(subject);
@@ -155,6 +157,13 @@ final class ConditionWriter {
     return verb
         ? who + " " + (chain.not() ? helper : "") + filled
         : who + " " + helper + not + filled;
+  }
+
+  private static Reference subject(Condition core) {
+    if (core instanceof Condition.Holds holds) {
+      return holds.subject();
+    }
+    return core instanceof Condition.Same same ? same.left() : ((Condition.IsA) core).subject();
   }
 
   /** {@code a stud}, or {@code studs}. */

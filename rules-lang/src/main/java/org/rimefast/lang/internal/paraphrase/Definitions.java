@@ -108,6 +108,11 @@ public final class Definitions implements Condition.Visitor<Boolean>, Value.Visi
   }
 
   @Override
+  public Boolean visitSame(Condition.Same same) {
+    return NOTHING_MORE;
+  }
+
+  @Override
   public Boolean visitQuantified(Condition.Quantified quantified) {
     visit(quantified.where());
     return quantified.body().accept(this);
@@ -150,5 +155,12 @@ public final class Definitions implements Condition.Visitor<Boolean>, Value.Visi
     visit(aggregate.where());
     aggregate.of().ifPresent(value -> value.accept(this));
     return NOTHING_MORE;
+  }
+
+  @Override
+  public Boolean visitConditional(Value.Conditional conditional) {
+    conditional.condition().accept(this);
+    conditional.then().accept(this);
+    return conditional.otherwise().accept(this);
   }
 }

@@ -49,7 +49,7 @@ record KindWords(String singular, String plural, Optional<Condition> rest) {
   static boolean isCounted(Quantified quantified) {
     return switch (quantified.quantifier()) {
       case EACH, SOME, NO -> false;
-      case AT_LEAST, AT_MOST, EXACTLY -> true;
+      case AT_LEAST, AT_MOST, EXACTLY, ALL_BUT -> true;
     };
   }
 
@@ -65,6 +65,7 @@ record KindWords(String singular, String plural, Optional<Condition> rest) {
       case AT_LEAST -> "at least " + many;
       case AT_MOST -> "at most " + many;
       case EXACTLY -> "exactly " + many;
+      case ALL_BUT -> "all but " + many;
     };
   }
 

@@ -97,6 +97,8 @@ final class PredicateWriter {
       words = "have " + Comparing.afterHave(clause, compare);
     } else if (chain.core() instanceof Condition.IsA isA && isA.subject().equals(subject)) {
       words = "be " + ConditionWriter.kind(isA, plural);
+    } else if (chain.core() instanceof Condition.Same same && same.left().equals(subject)) {
+      words = "be " + clause.spokenOf(same.right());
     } else if (chain.core() instanceof Condition.Holds holds && holds.subject().equals(subject)) {
       Relation relation = holds.relation();
       String filled = clause.filled(relation.pattern(), relation.slots(), holds.arguments());

@@ -1,9 +1,12 @@
 package org.rimefast.lang.internal.paraphrase;
 
+import java.util.Optional;
+import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Value.Arithmetic.Operator;
 import org.rimefast.lang.vocabulary.ValueType;
+import org.rimefast.units.Dimension;
 
 /** Writes values within a clause. */
 final class ValueWriter implements Value.Visitor<String> {
@@ -42,6 +45,7 @@ final class ValueWriter implements Value.Visitor<String> {
         value instanceof Value.Word
             || value instanceof Value.Named
             || value instanceof Value.Text
+            || value instanceof Value.Conditional
             || (value instanceof Value.Literal literal
                 && !literal.quantity().unit().symbol().isEmpty()
                 && literal.quantity().number().signum() >= 0);
@@ -80,10 +84,14 @@ final class ValueWriter implements Value.Visitor<String> {
 
   @Override
   public String visitOf(Value.Of of) {
+    return owned(of, clause.property(of));
+  }
+
+  /** A property's words with whose it is. */
+  private String owned(Value.Of of, String filled) {
     boolean bare = of.owner().equals(clause.scope().bare());
     boolean its = of.owner().equals(clause.scope().it());
     String before = its && !(bare && bareFirst) ? "its " : "";
-    String filled = clause.property(of);
     return bare || its ? before + filled : filled + " of " + clause.element(of.owner());
   }
 
@@ -97,6 +105,11 @@ final class ValueWriter implements Value.Visitor<String> {
           case TIMES -> " times ";
           case DIVIDED_BY -> " divided by ";
         };
+    if (isShare(arithmetic)) {
+      String whole = part(arithmetic.right(), 2);
+      boolean minus = whole.startsWith("-");
+      return part(arithmetic.left(), 2) + " of " + (minus ? "(" + whole + ")" : whole);
+    }
     boolean product = isProduct(arithmetic.operator());
     String left = part(arithmetic.left(), product ? 1 : 0);
     String right = part(arithmetic.right(), product ? 2 : 1);
@@ -105,6 +118,15 @@ final class ValueWriter implements Value.Visitor<String> {
       clause.fail();
     }
     return left + sign + right;
+  }
+
+  /** {@code 80 % of its depth}, which has the kind of value that the whole has. */
+  private static boolean isShare(Value.Arithmetic arithmetic) {
+    return arithmetic.operator() == Operator.TIMES
+        && arithmetic.left() instanceof Value.Literal literal
+        && literal.quantity().dimension().equals(Dimension.PERCENT)
+        && literal.quantity().number().signum() >= 0
+        && arithmetic.type().equals(arithmetic.right().type());
   }
 
   private static boolean isProduct(Operator operator) {
@@ -128,6 +150,9 @@ final class ValueWriter implements Value.Visitor<String> {
   @Override
   public String visitAggregate(Value.Aggregate aggregate) {
     clause.number(aggregate.variable());
+    if (aggregate.function() == Value.Aggregate.Function.NEAREST) {
+      return nearest(aggregate);
+    }
     KindWords kind = KindWords.of(aggregate.variable(), aggregate.where());
     String of = aggregate.of().map(value -> made(aggregate, value)).orElse("");
     String function =
@@ -137,8 +162,47 @@ final class ValueWriter implements Value.Visitor<String> {
           case SMALLEST -> "smallest ";
           case LARGEST -> "largest ";
           case AVERAGE -> "average ";
+          case NEAREST -> throw new IllegalStateException("written before");
         };
     return function + of + kind.plural() + clause.where(aggregate.variable(), kind);
+  }
+
+  /** {@code distance to the nearest stud (where ...)}: of all of them but the owner itself. */
+  private String nearest(Value.Aggregate aggregate) {
+    Value.Of of = (Value.Of) aggregate.of().orElseThrow();
+    Optional<Condition> where = aggregate.where();
+    if (where.isPresent() && isOther(where.get(), of.owner())) {
+      where = Optional.empty();
+    } else if (where.orElse(null) instanceof Condition.And and
+        && and.parts().size() == 2
+        && isOther(and.parts().get(0), of.owner())) {
+      where = Optional.of(and.parts().get(1));
+    }
+    KindWords kind = KindWords.of(aggregate.variable(), where);
+    return owned(of, clause.nearest(of, kind, aggregate.variable()));
+  }
+
+  private static boolean isOther(Condition condition, Reference owner) {
+    return condition instanceof Condition.Not not
+        && not.part() instanceof Condition.Same same
+        && same.right().equals(owner);
+  }
+
+  @Override
+  public String visitConditional(Value.Conditional conditional) {
+    int named = clause.named();
+    boolean list = listKnown;
+    String condition = clause.condition(conditional.condition());
+    bareFirst = false;
+    listKnown = list;
+    String then = conditional.then().accept(this);
+    listKnown = list;
+    String otherwise = conditional.otherwise().accept(this);
+    // In a choice of values, only one certain element can be named.
+    if (clause.named() > named) {
+      clause.fail();
+    }
+    return "(if " + condition + " then " + then + " otherwise " + otherwise + ")";
   }
 
   /** The property of the counted elements; its slots speak of what stands outside. */

@@ -108,6 +108,11 @@ public final class WithoutPlaces implements Condition.Visitor<Condition>, Value.
   }
 
   @Override
+  public Condition visitSame(Condition.Same same) {
+    return new Condition.Same(same.left(), same.right(), NOWHERE);
+  }
+
+  @Override
   public Condition visitQuantified(Condition.Quantified quantified) {
     return new Condition.Quantified(
         quantified.quantifier(),
@@ -162,6 +167,16 @@ public final class WithoutPlaces implements Condition.Visitor<Condition>, Value.
         aggregate.where().map(WithoutPlaces::of),
         aggregate.of().map(value -> value.accept(this)),
         aggregate.type(),
+        NOWHERE);
+  }
+
+  @Override
+  public Value visitConditional(Value.Conditional conditional) {
+    return new Value.Conditional(
+        of(conditional.condition()),
+        conditional.then().accept(this),
+        conditional.otherwise().accept(this),
+        conditional.type(),
         NOWHERE);
   }
 }

@@ -201,7 +201,7 @@ public final class Typing {
   }
 
   /** {@code 80 % of} a value: of the same kind as the value, also where that is a share itself. */
-  static Result<Value> shareOf(Value share, Value whole, Span span) {
+  public static Result<Value> shareOf(Value share, Value whole, Span span) {
     return whole.type() instanceof ValueType.Number number
             && number.dimension().equals(Dimension.PERCENT)
         ? Result.ok(new Arithmetic(Arithmetic.Operator.TIMES, share, whole, number, span))
