@@ -5,6 +5,7 @@ module org.rimefast.lang {
   requires static org.jspecify;
 
   exports org.rimefast.lang;
+  exports org.rimefast.lang.cases;
   exports org.rimefast.lang.rule;
   exports org.rimefast.lang.source;
   exports org.rimefast.lang.vocabulary;

@@ -6,4 +6,5 @@ module org.rimefast.check {
   requires static org.jspecify;
 
   exports org.rimefast.check;
+  exports org.rimefast.check.cases;
 }

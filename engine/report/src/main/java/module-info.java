@@ -2,6 +2,7 @@
 module org.rimefast.report {
   requires transitive org.rimefast.check;
   requires com.fasterxml.jackson.core;
+  requires java.xml;
   requires static org.jspecify;
 
   exports org.rimefast.report;

@@ -54,7 +54,7 @@ public final class RuleCompiler {
     all.addAll(checker.diagnostics());
     all.sort(Comparator.comparingInt(diagnostic -> diagnostic.span().start()));
     boolean failed = all.stream().anyMatch(d -> d.level() == Diagnostic.Level.ERROR);
-    return new Compilation(source, failed ? Optional.empty() : standard, limited(all));
+    return new Compilation(source, failed ? Optional.empty() : standard, limited(all, limits));
   }
 
   /** The stages of the vocabulary, in order. */
@@ -62,7 +62,7 @@ public final class RuleCompiler {
     return dictionary.vocabulary().stages();
   }
 
-  private List<Diagnostic> limited(List<Diagnostic> all) {
+  static List<Diagnostic> limited(List<Diagnostic> all, Limits limits) {
     if (all.size() <= limits.errors()) {
       return all;
     }

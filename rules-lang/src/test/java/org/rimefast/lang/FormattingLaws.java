@@ -15,7 +15,8 @@ final class FormattingLaws {
   static final RuleCompiler COMPILER = new RuleCompiler(Words.vocabulary());
 
   /** Texts and comments whole; else anything but white space, one by one. */
-  private static final Pattern INK = Pattern.compile("\"[^\"\r\n]*\"?|--[^\r\n]*|[^ \t\r\n]");
+  private static final Pattern INK =
+      Pattern.compile("\"\"\"(?s:.*?)\"\"\"|\"[^\"\r\n]*\"?|--[^\r\n]*|[^ \t\r\n]");
 
   private FormattingLaws() {}
 

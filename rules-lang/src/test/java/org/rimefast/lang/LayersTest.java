@@ -42,7 +42,7 @@ final class LayersTest {
   }
 
   @Test
-  void onlyTheCompilerTheFormatterAndTheParaphraseUseInternalPackages() {
+  void onlyTheCompilersTheFormatterAndTheParaphraseUseInternalPackages() {
     noClasses()
         .that()
         .resideOutsideOfPackage("..internal..")
@@ -52,6 +52,8 @@ final class LayersTest {
         .doNotHaveSimpleName("RuleFormatter")
         .and()
         .doNotHaveSimpleName("Paraphrase")
+        .and()
+        .doNotHaveSimpleName("CaseCompiler")
         .should()
         .dependOnClassesThat()
         .resideInAPackage("..internal..")

@@ -84,6 +84,8 @@ final class RandomLayoutTest {
             "\t",
             "\"t\"",
             "\"",
+            "\"\"\"",
+            "\"\"\" {\n -- } \"\"\"",
             "--",
             "-",
             " -- c\n",
@@ -98,6 +100,11 @@ final class RandomLayoutTest {
             "\nrule r \"t\" box must touch a stud",
             "\nlet a be 2 in",
             "\nstandard s edition 1 ",
+            "\ncase \"c\" of r plan \"p\"",
+            "\ncases for s",
+            " set a of \"b\" to 2 in",
+            " add to boxes ",
+            " expect broken by \"b\"",
             " severity hold",
             " because \"b\"",
             " title ",
@@ -148,6 +155,11 @@ final class RandomLayoutTest {
       parts.forEach(text::append);
       text.append('\n');
     }
+    if (random.nextBoolean()) {
+      text.append("\ncase \"A case\" of r-1 plan \"\"\" {\n  \"id\":  \"x\" -- y }\n\"\"\"");
+      text.append(random.nextBoolean() ? " set a b of \"c\" to - 2 in" : " remove \"/c\"");
+      text.append(" expect broken by \"c\" , \"d\" expect undecided by \"e\" within tolerance\n");
+    }
     return text.toString();
   }
 
@@ -167,7 +179,7 @@ final class RandomLayoutTest {
         }
         String written = source.textOf(piece.span());
         // Within a quantity, which is one piece, there may be spaces but no comments.
-        boolean isText = piece.kind() == Kind.TEXT;
+        boolean isText = piece.kind().isText();
         other.append(isText ? written : written.replace(" ", gap(random, false)));
         left = piece.kind();
       }

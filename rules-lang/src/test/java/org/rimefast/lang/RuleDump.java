@@ -2,6 +2,9 @@ package org.rimefast.lang;
 
 import java.util.List;
 import java.util.Optional;
+import org.rimefast.lang.cases.Case;
+import org.rimefast.lang.cases.CasePlan;
+import org.rimefast.lang.cases.Expectation;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
@@ -27,7 +30,33 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
     dump.line("standard " + standard.name() + " edition " + standard.edition());
     standard.constants().forEach(c -> dump.line("let " + c.name() + " = " + number(c.value())));
     standard.rules().forEach(dump::rule);
+    standard.cases().forEach(dump::example);
     return dump.out.toString();
+  }
+
+  private void example(Case example) {
+    line("case " + example.name() + " of " + example.rule().orElse("every rule"));
+    depth++;
+    line(
+        example
+            .plan()
+            .accept(
+                new CasePlan.Visitor<String>() {
+                  @Override
+                  public String file(CasePlan.File file) {
+                    return "plan " + file.name();
+                  }
+
+                  @Override
+                  public String inline(CasePlan.Inline inline) {
+                    return "plan inline " + inline.json();
+                  }
+                }));
+    example.edits().forEach(edit -> line(edit.toString().replaceAll(", span=.*", "")));
+    for (Expectation expectation : example.expectations()) {
+      line(expectation.toString().replaceAll(", span=.*", ""));
+    }
+    depth--;
   }
 
   private void rule(Rule rule) {

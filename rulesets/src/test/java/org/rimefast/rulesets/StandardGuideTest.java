@@ -77,7 +77,14 @@ class StandardGuideTest {
   void noBlockIsLeftUntested() {
     assertThat(GUIDE.blocks())
         .extracting(Guide.Block::kind)
-        .containsOnly("rime", "rime-sentence", "rime-error", "text");
+        .containsOnly(
+            "rime",
+            "rime-sentence",
+            "rime-error",
+            "text",
+            "rime-cases",
+            "rime-cases-otherwise",
+            "text-cases");
   }
 
   @Test

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import org.rimefast.check.CheckOptions;
 import org.rimefast.check.CheckResult;
+import org.rimefast.check.cases.CaseResults;
+import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.Compilation;
+import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.Plan;
@@ -25,6 +28,12 @@ interface Checks {
 
   /** Compiles a standard. */
   Compilation compile(SourceText text);
+
+  /** Compiles the cases that stand beside a standard. */
+  CaseCompilation compileCases(SourceText text, Standard standard);
+
+  /** Runs cases, whose plans lie beside them. */
+  CaseResults runCases(Standard standard, List<Case> cases);
 
   /** Reads a plan file. */
   PlanReading read(Path file) throws IOException;

@@ -59,6 +59,24 @@ final class Commands {
     return new CommandLine(spec);
   }
 
+  static CommandLine cases() {
+    CommandSpec spec = spec("rimefast cases", Option.CASES);
+    spec.addPositional(several("FILE", "File of rules."));
+    spec.usageMessage()
+        .customSynopsis("rimefast cases FILE... [--junit FILE]")
+        .description(
+            "",
+            "Runs the cases of standards: examples of plans, and of what rules must say of them."
+                + " They stand in the standard's own file, NAME.rime, or in NAME.cases.rime beside"
+                + " it. Tells each that did not come out as expected, with what came out instead and"
+                + " why, and the rules that no case expects to be broken.",
+            "")
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(casesExitCodes())
+        .footer("", "Example:", "  rimefast cases house.rime --junit cases.xml");
+    return new CommandLine(spec);
+  }
+
   static CommandLine standards() {
     CommandSpec spec = spec("rimefast standards", Option.STANDARDS);
     spec.usageMessage()
@@ -82,6 +100,7 @@ final class Commands {
             "",
             "Commands:",
             "  check         check plans against a standard",
+            "  cases         run the cases of a standard",
             "  format        lay files of rules out in one way",
             "  standards     list the shipped standards",
             "",
@@ -218,6 +237,18 @@ final class Commands {
         " " + ExitCode.UNUSABLE,
         "a file cannot be read or written (the other files are still seen to), or what was done"
             + " cannot be told");
+    putCommon(codes);
+    return codes;
+  }
+
+  private static Map<String, String> casesExitCodes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    codes.put(" " + ExitCode.SOUND, "every case came out as expected");
+    codes.put(" " + ExitCode.FINDINGS, "a case did not, or could not be run");
+    codes.put(
+        " " + ExitCode.UNUSABLE,
+        "a file cannot be read, does not compile or has no case (the others are still seen to), or"
+            + " a report cannot be written");
     putCommon(codes);
     return codes;
   }

@@ -13,6 +13,7 @@ import org.rimefast.check.Checker;
 public final class Main {
   private static final String NAME = "rimefast";
   private static final String CHECK = "check";
+  private static final String CASES = "cases";
   private static final String FORMAT = "format";
   private static final String STANDARDS = "standards";
 
@@ -88,6 +89,7 @@ public final class Main {
     List<String> rest = words.subList(1, words.size());
     return switch (words.get(0)) {
       case CHECK -> check(rest);
+      case CASES -> cases(rest);
       case FORMAT -> format(rest);
       case STANDARDS -> standards(rest);
       case "--help" -> print(Commands.help(Commands.root()));
@@ -119,6 +121,17 @@ public final class Main {
     return new FormatCommand(parsed, checks, surroundings, out, err).run();
   }
 
+  private int cases(List<String> words) throws UsageProblem {
+    if (words.contains("--help")) {
+      return print(Commands.help(Commands.cases()));
+    }
+    Optional<CommandLineWords> plain =
+        CommandLineWords.plain("rimefast cases", Option.CASES, words);
+    CommandLineWords parsed =
+        plain.isPresent() ? plain.get() : Commands.parse(Commands.cases(), words);
+    return new CasesCommand(parsed, checks, surroundings, out, err).run();
+  }
+
   private int standards(List<String> words) throws UsageProblem {
     if (words.contains("--help")) {
       return print(Commands.help(Commands.standards()));
@@ -133,7 +146,7 @@ public final class Main {
   }
 
   private static UsageProblem unknown(String word) {
-    List<String> known = List.of(CHECK, FORMAT, STANDARDS, "--help", "--version");
+    List<String> known = List.of(CHECK, CASES, FORMAT, STANDARDS, "--help", "--version");
     String what = word.startsWith("-") ? "option " + word : "command \"" + word + "\"";
     return new UsageProblem(NAME, "there is no " + what + NearestNames.ending(word, known));
   }

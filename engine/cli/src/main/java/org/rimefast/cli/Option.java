@@ -51,6 +51,17 @@ record Option(String name, String label, String description) {
   static final List<Option> FORMAT =
       List.of(flag("--check", "Change nothing; list the files that would change."), DEBUG, HELP);
 
+  /** The options of {@code rimefast cases}. */
+  static final List<Option> CASES =
+      List.of(
+          valued(
+              "--junit",
+              "FILE",
+              "Also write what came of the cases to this file, as XML that programs which run tests"
+                  + " read."),
+          DEBUG,
+          HELP);
+
   /** The options of {@code rimefast standards}. */
   static final List<Option> STANDARDS = List.of(DEBUG, HELP);
 

@@ -11,8 +11,14 @@ import org.rimefast.check.Checker;
 import org.rimefast.check.Dictionary;
 import org.rimefast.check.StandardLibrary;
 import org.rimefast.check.SteelModules;
+import org.rimefast.check.cases.CaseResults;
+import org.rimefast.check.cases.CaseRunner;
+import org.rimefast.check.cases.PlanFiles;
+import org.rimefast.lang.CaseCompilation;
+import org.rimefast.lang.CaseCompiler;
 import org.rimefast.lang.Compilation;
 import org.rimefast.lang.RuleCompiler;
+import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.Plan;
@@ -45,6 +51,16 @@ final class SteelChecks implements Checks {
   @Override
   public Compilation compile(SourceText text) {
     return new RuleCompiler(dictionary().vocabulary()).compile(text);
+  }
+
+  @Override
+  public CaseCompilation compileCases(SourceText text, Standard standard) {
+    return CaseCompiler.compile(text, standard);
+  }
+
+  @Override
+  public CaseResults runCases(Standard standard, List<Case> cases) {
+    return new CaseRunner(dictionary(), PlanFiles.onDisk()).run(standard, cases);
   }
 
   @Override

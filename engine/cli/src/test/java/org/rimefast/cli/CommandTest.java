@@ -94,6 +94,14 @@ class CommandTest {
     runs.put("format-input", "format -");
     runs.put("format-unknown-option", "format tidy.rime --chekc");
     runs.put("format-unknown-command", "fromat");
+    runs.put("help-cases", "cases --help");
+    runs.put("cases-no-file", "cases --junit out.xml");
+    runs.put("cases-input", "cases -");
+    runs.put("cases-file-of-cases", "cases ./house.cases.rime");
+    runs.put("cases-no-such-file", "cases nowhere.rime");
+    runs.put("cases-none", "cases house.rime");
+    runs.put("cases-wrong-standard", "cases wrong.rime");
+    runs.put("cases-option-without-value", "cases house.rime --junit");
     runs.put("our-fault", "check bug.json" + standard);
     return runs;
   }

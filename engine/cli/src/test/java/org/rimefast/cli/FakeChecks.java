@@ -15,7 +15,11 @@ import org.rimefast.check.Finding;
 import org.rimefast.check.MissingValue;
 import org.rimefast.check.RuleResult;
 import org.rimefast.check.Verdict;
+import org.rimefast.check.cases.CaseResults;
+import org.rimefast.lang.CaseCompilation;
+import org.rimefast.lang.CaseCompiler;
 import org.rimefast.lang.Compilation;
+import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
@@ -88,6 +92,16 @@ final class FakeChecks implements Checks {
         text,
         level == Diagnostic.Level.ERROR ? Optional.empty() : Optional.of(standard(text)),
         told ? List.of(diagnostic) : List.of());
+  }
+
+  @Override
+  public CaseCompilation compileCases(SourceText text, Standard standard) {
+    return CaseCompiler.compile(text, standard);
+  }
+
+  @Override
+  public CaseResults runCases(Standard standard, List<Case> cases) {
+    throw new IllegalStateException("no rule of this engine has a case");
   }
 
   @Override

@@ -1,8 +1,11 @@
 package org.rimefast.report;
 
+import java.util.List;
+import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.Compilation;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticPrinter;
+import org.rimefast.lang.source.SourceText;
 import org.rimefast.report.internal.Ink;
 import org.rimefast.report.internal.Page;
 
@@ -15,10 +18,20 @@ public final class StandardFaultReport {
    * the standard cannot be used. Empty if there is nothing to tell.
    */
   public static String write(Compilation compilation, TextOptions options) {
+    return write(compilation.source(), compilation.diagnostics(), "standard", options);
+  }
+
+  /** The same for a text of cases. */
+  public static String write(CaseCompilation compilation, TextOptions options) {
+    return write(compilation.source(), compilation.diagnostics(), "file of cases", options);
+  }
+
+  private static String write(
+      SourceText source, List<Diagnostic> diagnostics, String kind, TextOptions options) {
     Page page = new Page(options);
     int errors = 0;
-    for (Diagnostic diagnostic : compilation.diagnostics()) {
-      page.verbatim(DiagnosticPrinter.print(diagnostic, compilation.source()));
+    for (Diagnostic diagnostic : diagnostics) {
+      page.verbatim(DiagnosticPrinter.print(diagnostic, source));
       if (diagnostic.level() == Diagnostic.Level.ERROR) {
         errors++;
       }
@@ -26,8 +39,10 @@ public final class StandardFaultReport {
     if (errors > 0) {
       page.entry(
           Ink.NONE,
-          compilation.source().name()
-              + ": this standard cannot be used: "
+          source.name()
+              + ": this "
+              + kind
+              + " cannot be used: "
               + (errors == 1 ? "1 fault." : errors + " faults."));
     }
     return page.toString();

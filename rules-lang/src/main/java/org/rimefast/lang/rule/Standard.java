@@ -1,6 +1,7 @@
 package org.rimefast.lang.rule;
 
 import java.util.List;
+import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.source.SourceText;
 
 /**
@@ -12,6 +13,7 @@ import org.rimefast.lang.source.SourceText;
  * @param caution what every report must say beside advice of this standard; may be empty
  * @param constants named constants, in the order written
  * @param rules rules, in the order written
+ * @param cases examples that stand in the same text, in the order written
  * @param source the text it was compiled from
  */
 public record Standard(
@@ -21,10 +23,24 @@ public record Standard(
     String caution,
     List<Constant> constants,
     List<Rule> rules,
+    List<Case> cases,
     SourceText source) {
   /** Copies the lists. */
   public Standard {
     constants = List.copyOf(constants);
     rules = List.copyOf(rules);
+    cases = List.copyOf(cases);
+  }
+
+  /** A standard without cases. */
+  public Standard(
+      String name,
+      String edition,
+      String title,
+      String caution,
+      List<Constant> constants,
+      List<Rule> rules,
+      SourceText source) {
+    this(name, edition, title, caution, constants, rules, List.of(), source);
   }
 }

@@ -49,7 +49,17 @@ public enum DiagnosticCode {
   UNKNOWN_SEVERITY,
   /** A stage that the vocabulary does not have. */
   UNKNOWN_STAGE,
-  /** A rule, constant or term with the name of another. */
+  /** A rule that the standard does not have. */
+  UNKNOWN_RULE,
+  /** An expectation of a case that contradicts another, or does not say of which rule it is. */
+  BAD_EXPECTATION,
+  /** A file's name that leads out of the folder, or is none. */
+  BAD_FILE_NAME,
+  /** A change of a plan that says what cannot be changed so. */
+  BAD_EDIT,
+  /** A statement in a file of another kind. */
+  WRONG_FILE,
+  /** A rule, constant, term or case with the name of another. */
   REPEATED_NAME,
   /** A constant or term with a name that the vocabulary or the language uses. */
   NAME_TAKEN,

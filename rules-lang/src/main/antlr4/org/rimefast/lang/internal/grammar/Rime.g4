@@ -7,7 +7,12 @@
  */
 grammar Rime;
 
-tokens { QUANTITY }
+// All but QUANTITY are words only of cases, and words like any other in all other statements.
+tokens {
+  QUANTITY,
+  PLAN, SET, REMOVE, ADD, EXPECT, TO, OF, EVERY, MET, BROKEN, UNDECIDED, ERROR_WORD, NOTHING,
+  APPLICABLE, WANT, WITHIN, TOLERANCE
+}
 
 standardStatement
   : STANDARD name=WORD EDITION edition headerField* EOF
@@ -34,6 +39,63 @@ letValue
 
 ruleStatement
   : RULE id=WORD text sentence field* EOF
+  ;
+
+casesStatement
+  : CASES FOR name=WORD EOF
+  ;
+
+caseStatement
+  : CASE text OF caseScope caseStep* EOF
+  ;
+
+caseScope
+  : EVERY RULE   # everyRule
+  | WORD         # oneRule
+  ;
+
+caseStep
+  : PLAN (TEXT | BLOCK)                     # planStep
+  | SET caseTarget TO caseValue             # setStep
+  | REMOVE caseTarget                       # removeStep
+  | ADD TO caseWord BLOCK                   # addStep
+  | EXPECT id=WORD? caseOutcome           # expectStep
+  ;
+
+caseTarget
+  : caseWord+ OF TEXT   # fieldTarget
+  | TEXT                # wholeTarget
+  ;
+
+caseValue
+  : MINUS? (QUANTITY | NUMBER)   # numberCaseValue
+  | TEXT                         # textCaseValue
+  | WORD                         # wordCaseValue
+  | BLOCK                        # blockCaseValue
+  ;
+
+caseOutcome
+  : MET (BY caseElements)?             # metOutcome
+  | BROKEN BY caseElements             # brokenOutcome
+  | UNDECIDED BY caseElements want?    # undecidedOutcome
+  | ERROR_WORD BY caseElements         # errorOutcome
+  | NOTHING                            # nothingOutcome
+  | NOT APPLICABLE (TO caseElements)?  # notApplicableOutcome
+  ;
+
+want
+  : FOR WANT OF caseWord+ (OF TEXT)?   # valueWant
+  | WITHIN TOLERANCE                   # toleranceWant
+  ;
+
+caseElements
+  : TEXT (COMMA TEXT)*
+  ;
+
+// A field of a plan, in words; a run has one that is called to.
+caseWord
+  : word
+  | TO
   ;
 
 field
@@ -176,6 +238,8 @@ word
   | CAUTION
   | LET
   | RULE
+  | CASE
+  | CASES
   ;
 
 STANDARD: 'standard';
@@ -185,6 +249,8 @@ CAUTION: 'caution';
 LET: 'let';
 BE: 'be';
 RULE: 'rule';
+CASE: 'case';
+CASES: 'cases';
 SEVERITY: 'severity';
 STAGE: 'stage';
 BECAUSE: 'because';
@@ -232,6 +298,8 @@ COMMA: ',';
 
 NUMBER: '.'? DIGIT (DIGIT | [.,/'_-] DIGIT)*;
 WORD: LETTER (LETTER | DIGIT | [-'] (LETTER | DIGIT))* '\''?;
+BLOCK: '"""' .*? '"""';
+UNCLOSED_BLOCK: '"""' (~["\r\n] | '"' ~["\r\n] | '""' ~["\r\n])* '"'? '"'?;
 TEXT: '"' ~["\r\n]* '"';
 UNCLOSED_TEXT: '"' ~["\r\n]*;
 

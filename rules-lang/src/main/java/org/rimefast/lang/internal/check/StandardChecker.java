@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.internal.message.Nearest;
 import org.rimefast.lang.internal.resolve.Constants;
@@ -69,10 +70,15 @@ public final class StandardChecker {
         rule(rule, operands, ids);
       }
     }
-    return Optional.ofNullable(header).map(this::standard);
+    CaseChecker examples =
+        new CaseChecker(
+            source, isWhole ? Optional.of(ids.keySet()) : Optional.empty(), diagnostics);
+    List<Case> cases = examples.check(statements);
+    examples.refuseHeader(statements);
+    return Optional.ofNullable(header).map(found -> standard(found, cases));
   }
 
-  private Standard standard(Statement.Header found) {
+  private Standard standard(Statement.Header found, List<Case> cases) {
     Fields fields = new Fields(found.fields(), new ArrayList<>());
     return new Standard(
         found.name().text(),
@@ -81,6 +87,7 @@ public final class StandardChecker {
         fields.text("caution").orElse(""),
         List.copyOf(constants.values()),
         rules,
+        cases,
         source);
   }
 
@@ -110,7 +117,8 @@ public final class StandardChecker {
         }
       }
     }
-    if (header == null && isWhole) {
+    boolean isCases = statements.stream().anyMatch(Statement.CaseFile.class::isInstance);
+    if (header == null && isWhole && !isCases) {
       diagnostics.add(
           Problems.error(
               DiagnosticCode.MISSING_STANDARD,

@@ -127,7 +127,7 @@ final class StatementLayout {
     Piece piece = pieces.get(i);
     String written = source.textOf(piece.span());
     // A quantity is one piece, with any white space between its number and its unit.
-    return piece.kind() == Kind.TEXT ? written : written.replaceAll("[ \t\r\n]+", " ");
+    return piece.kind().isText() ? written : written.replaceAll("[ \t\r\n]+", " ");
   }
 
   private void flush() {

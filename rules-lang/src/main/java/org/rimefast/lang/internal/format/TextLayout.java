@@ -124,8 +124,7 @@ public final class TextLayout {
       for (Piece piece : statement) {
         commentsBetween(source, end, piece.span().start(), all);
         String written = source.textOf(piece.span());
-        String folded =
-            piece.kind() == Piece.Kind.TEXT ? written : written.replaceAll("[ \t\r\n]+", " ");
+        String folded = piece.kind().isText() ? written : written.replaceAll("[ \t\r\n]+", " ");
         all.add((first ? "statement " : "") + piece.kind() + " " + folded);
         end = piece.span().end();
         first = false;

@@ -95,11 +95,20 @@ final class LexicalProblems {
                   "This text has no closing quote on its line.",
                   "Close it with \"; a long text goes on with another text in quotes on the next"
                       + " line."));
+      case RimeLexer.UNCLOSED_BLOCK ->
+          Optional.of(
+              error(
+                  DiagnosticCode.UNCLOSED_TEXT,
+                  span(token),
+                  "This text in triple quotes is never closed.",
+                  "Close it with \"\"\" behind its last line."));
       case RimeLexer.OTHER ->
           Optional.of(
-              i > 0 && tokens.get(i - 1).getType() == RimeLexer.NUMBER
-                  ? afterNumber(tokens.get(i - 1), token)
-                  : character(token));
+              isCase(tokens) && "./_#".contains(token.getText())
+                  ? unquoted(token)
+                  : i > 0 && tokens.get(i - 1).getType() == RimeLexer.NUMBER
+                      ? afterNumber(tokens.get(i - 1), token)
+                      : character(token));
       case RimeLexer.WORD -> capital(tokens, i);
       default -> Optional.empty();
     };
@@ -188,6 +197,17 @@ final class LexicalProblems {
       }
     }
     Span span = span(token);
+    if (isCase(tokens)) {
+      return Optional.of(
+          new Diagnostic(
+              DiagnosticCode.CAPITAL_LETTER,
+              Diagnostic.Level.ERROR,
+              span,
+              "\"" + word + "\" has a capital letter and no quotes.",
+              "What is named as in the plan stands in quotes: \"" + word + "\".",
+              List.of(),
+              List.of(new Diagnostic.Fix(span, "\"" + word + "\""))));
+    }
     return Optional.of(
         new Diagnostic(
             DiagnosticCode.CAPITAL_LETTER,
@@ -197,6 +217,18 @@ final class LexicalProblems {
             "Write it in lower case: " + lower + ".",
             List.of(),
             List.of(new Diagnostic.Fix(span, lower))));
+  }
+
+  private static boolean isCase(List<Token> tokens) {
+    return tokens.get(0).getType() == RimeLexer.CASE;
+  }
+
+  private static Diagnostic unquoted(Token token) {
+    return error(
+        DiagnosticCode.UNKNOWN_CHARACTER,
+        span(token),
+        "The sign " + token.getText() + " stands in quoted text only.",
+        "Names of files and what is named as in the plan stand in quotes: plan \"small.json\".");
   }
 
   private static boolean isTextWord(int type) {
@@ -210,7 +242,7 @@ final class LexicalProblems {
     return error(
         DiagnosticCode.STRAY_TEXT,
         span(token),
-        "A statement begins with \"standard\", \"let\" or \"rule\" at the start of a line.",
+        "A statement begins with \"standard\", \"let\", \"rule\" or \"case\" at the start of a line.",
         "Begin with: standard cold-steel-modules edition 2026-11");
   }
 

@@ -22,7 +22,11 @@ final class Pieces {
 
   private static Kind kind(int type, boolean header) {
     return switch (type) {
-      case RimeLexer.STANDARD, RimeLexer.LET, RimeLexer.RULE -> Kind.STATEMENT;
+      case RimeLexer.STANDARD, RimeLexer.LET, RimeLexer.RULE, RimeLexer.CASE, RimeLexer.CASES ->
+          Kind.STATEMENT;
+      case RimeParser.PLAN, RimeParser.SET, RimeParser.REMOVE, RimeParser.ADD, RimeParser.EXPECT ->
+          Kind.PART;
+      case RimeLexer.BLOCK, RimeLexer.UNCLOSED_BLOCK -> Kind.BLOCK;
       // Within a rule, these two are words like any other.
       case RimeLexer.TITLE, RimeLexer.CAUTION -> header ? Kind.PART : Kind.VALUE;
       case RimeLexer.SEVERITY, RimeLexer.STAGE, RimeLexer.BECAUSE, RimeLexer.SOURCE -> Kind.PART;
@@ -62,7 +66,10 @@ final class Pieces {
           RimeLexer.MOST,
           RimeLexer.THAN,
           RimeLexer.EXACTLY,
-          RimeLexer.BY ->
+          RimeLexer.BY,
+          RimeParser.TO,
+          RimeParser.OF,
+          RimeParser.WITHIN ->
           Kind.KEYWORD;
       default -> Kind.VALUE;
     };

@@ -154,6 +154,8 @@ public final class StatementReader {
     return switch (first.getType()) {
       case RimeLexer.STANDARD -> parser.standardStatement();
       case RimeLexer.LET -> parser.letStatement();
+      case RimeLexer.CASE -> parser.caseStatement();
+      case RimeLexer.CASES -> parser.casesStatement();
       default -> parser.ruleStatement();
     };
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.IntervalSet;
+import org.rimefast.lang.internal.message.English;
 
 /** The words for a statement that cannot be read. */
 final class SyntaxMessages {
@@ -54,6 +55,8 @@ final class SyntaxMessages {
     return switch (statement) {
       case RimeLexer.STANDARD -> header();
       case RimeLexer.LET -> constant();
+      case RimeLexer.CASE, RimeLexer.CASES ->
+          new CaseMessages(before, expected, rules, instead(), quoted()).message(statement);
       default -> rule();
     };
   }
@@ -366,7 +369,11 @@ final class SyntaxMessages {
   private String quoted() {
     return type == Token.EOF
         ? "The end"
-        : type == RimeLexer.TEXT ? "a text in quotes" : "\"" + text + "\"";
+        : switch (type) {
+          case RimeLexer.TEXT -> "a text in quotes";
+          case RimeLexer.BLOCK -> "a text in triple quotes";
+          default -> "\"" + text + "\"";
+        };
   }
 
   private String hereCanStand() {
@@ -394,6 +401,6 @@ final class SyntaxMessages {
   }
 
   private static String[] say(String headline, String help) {
-    return new String[] {headline, help};
+    return new String[] {English.sentence(headline), help};
   }
 }

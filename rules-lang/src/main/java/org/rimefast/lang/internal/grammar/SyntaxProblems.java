@@ -60,7 +60,7 @@ final class SyntaxProblems extends BaseErrorListener {
 
   private Diagnostic diagnostic(Token token, IntervalSet expected, Parser parser) {
     Token before = before(token);
-    boolean atEnd = token.getType() == Token.EOF || isFieldWord(token.getType());
+    boolean atEnd = token.getType() == Token.EOF || beginsPart(token.getType());
     Span span =
         atEnd
             ? new Span(before.getStopIndex() + 1, before.getStopIndex() + 1)
@@ -114,6 +114,12 @@ final class SyntaxProblems extends BaseErrorListener {
         "Write \"must\"; how much it matters is said by its severity.",
         List.of(),
         List.of(new Diagnostic.Fix(LexicalProblems.span(word), "must")));
+  }
+
+  private boolean beginsPart(int type) {
+    return tokens.get(0).getType() == RimeLexer.CASE
+        ? CaseWords.beginsStep(type)
+        : isFieldWord(type);
   }
 
   /** What such a word begins is never part of what stands before it. */

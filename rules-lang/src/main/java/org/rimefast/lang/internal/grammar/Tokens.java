@@ -47,7 +47,11 @@ final class Tokens {
 
   static boolean isStatementWord(Token token) {
     int type = token.getType();
-    return type == RimeLexer.STANDARD || type == RimeLexer.LET || type == RimeLexer.RULE;
+    return type == RimeLexer.STANDARD
+        || type == RimeLexer.LET
+        || type == RimeLexer.RULE
+        || type == RimeLexer.CASE
+        || type == RimeLexer.CASES;
   }
 
   private boolean beginsStatement(Token token) {
@@ -64,11 +68,12 @@ final class Tokens {
   private Run join(List<Token> tokens) {
     List<Token> joined = new ArrayList<>(tokens.size());
     List<Diagnostic> problems = new ArrayList<>();
+    boolean isCase = tokens.get(0).getType() == RimeLexer.CASE;
     int i = 0;
     while (i < tokens.size()) {
       Token token = tokens.get(i);
       if (token.getType() != RimeLexer.NUMBER || followsName(joined)) {
-        joined.add(token);
+        joined.add(isCase ? CaseWords.retyped(token) : token);
         i++;
         continue;
       }

@@ -42,6 +42,12 @@ final class TreeBuilder {
     if (tree instanceof RimeParser.LetStatementContext let) {
       return let(let);
     }
+    if (tree instanceof RimeParser.CasesStatementContext cases) {
+      return new Statement.CaseFile(word(cases.name), whole());
+    }
+    if (tree instanceof RimeParser.CaseStatementContext found) {
+      return new CaseBuilder(source, this::folded).build(found, text(found.text()), whole());
+    }
     return rule((RimeParser.RuleStatementContext) tree);
   }
 
@@ -144,7 +150,10 @@ final class TreeBuilder {
     return new Sentence.Guard(word(tree.key), clauses.condition(tree.condition()));
   }
 
-  /** The sentence on one line, without comments, spaced the same however it was laid out. */
+  /**
+   * The words on one line, without comments and texts in triple quotes, spaced the same however
+   * they were laid out.
+   */
   private String folded(ParserRuleContext sentence) {
     int start = sentence.getStart().getStartIndex();
     int stop = sentence.getStop().getStopIndex();
@@ -152,7 +161,9 @@ final class TreeBuilder {
     Piece.Kind earlier = Piece.Kind.KEYWORD;
     Piece.Kind left = Piece.Kind.KEYWORD;
     for (Piece piece : Pieces.of(tokens)) {
-      if (piece.span().start() < start || piece.span().end() > stop + 1) {
+      if (piece.span().start() < start
+          || piece.span().end() > stop + 1
+          || piece.kind() == Piece.Kind.BLOCK) {
         continue;
       }
       boolean apart = !folded.isEmpty() && Piece.isApart(earlier, left, piece.kind());
@@ -166,7 +177,7 @@ final class TreeBuilder {
     return folded.toString();
   }
 
-  private static Word word(Token token) {
+  static Word word(Token token) {
     return new Word(token.getText(), span(token));
   }
 

@@ -7,12 +7,16 @@ public record Piece(Kind kind, Span span) {
 
   /** What a piece is to a layout. */
   public enum Kind {
-    /** {@code standard}, {@code let} or {@code rule}: begins a statement if it begins a line. */
+    /**
+     * {@code standard}, {@code let}, {@code rule} and the like: begins one where it begins a line.
+     */
     STATEMENT,
     /** The word that begins a part, such as {@code severity}. */
     PART,
     /** Text in quotes. */
     TEXT,
+    /** Text in triple quotes, over as many lines as its author chose. */
+    BLOCK,
     /** A word or number with which a value can end. */
     VALUE,
     /** A word of the language after which a value can only begin. */
@@ -34,7 +38,12 @@ public record Piece(Kind kind, Span span) {
 
     /** True if a minus sign behind it takes away; behind all else it makes a number negative. */
     boolean endsValue() {
-      return this == STATEMENT || this == TEXT || this == VALUE || this == RIGHT;
+      return this == STATEMENT || this == TEXT || this == BLOCK || this == VALUE || this == RIGHT;
+    }
+
+    /** True if white space within it means something. */
+    public boolean isText() {
+      return this == TEXT || this == BLOCK;
     }
   }
 

@@ -58,6 +58,22 @@ public sealed interface Statement {
     }
   }
 
+  /** {@code cases for STANDARD}, which begins a file of cases. */
+  record CaseFile(Word standard, Span span) implements Statement {}
+
+  /**
+   * {@code case "NAME" of RULE ...}.
+   *
+   * @param rule empty for every rule
+   */
+  record Case(Word name, Optional<Word> rule, List<CaseStep> steps, Span span)
+      implements Statement {
+    /** Copies the list. */
+    public Case {
+      steps = List.copyOf(steps);
+    }
+  }
+
   /** {@code severity hold}, {@code because "..."} and the like. */
   record Field(Word key, Word value) {}
 }
