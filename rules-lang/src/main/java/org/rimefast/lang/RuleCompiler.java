@@ -62,6 +62,7 @@ public final class RuleCompiler {
     return dictionary.vocabulary().stages();
   }
 
+  /** As many as the limits let be told, and how many more there are. */
   static List<Diagnostic> limited(List<Diagnostic> all, Limits limits) {
     if (all.size() <= limits.errors()) {
       return all;

@@ -61,6 +61,7 @@ final class GoldenTest {
     for (String name : names("diagnostics", ".rime")) {
       compile("diagnostics", name).diagnostics().forEach(d -> seen.add(d.code()));
     }
+    seen.addAll(WaiverGoldenTest.codes());
     // Text that is not valid UTF-16 cannot be kept in a file; HostileTextTest has it.
     seen.add(DiagnosticCode.UNPAIRED_SURROGATE);
     assertThat(seen).containsExactlyInAnyOrder(DiagnosticCode.values());

@@ -99,6 +99,14 @@ final class RandomLayoutTest {
             "+",
             "\nrule r \"t\" box must touch a stud",
             "\nlet a be 2 in",
+            "\ninspect i \"t\" for each box ask \"q\" answer yes",
+            " reading at least ",
+            "\nwaivers for s ",
+            "\nwaive r for \"R-1\", \"R-2\" in plan \"p\"",
+            " from 2026-11-01",
+            " until ",
+            " down to ",
+            " approved by ",
             "\nstandard s edition 1 ",
             "\ncase \"c\" of r plan \"p\"",
             "\ncases for s",
@@ -159,6 +167,22 @@ final class RandomLayoutTest {
       text.append("\ncase \"A case\" of r-1 plan \"\"\" {\n  \"id\":  \"x\" -- y }\n\"\"\"");
       text.append(random.nextBoolean() ? " set a b of \"c\" to - 2 in" : " remove \"/c\"");
       text.append(" expect broken by \"c\" , \"d\" expect undecided by \"e\" within tolerance\n");
+    for (int i = random.nextInt(3); i > 0; i--) {
+      List<String> parts =
+          new ArrayList<>(
+              List.of(
+                  " severity fix",
+                  " stage pre-foam",
+                  " ask \"Is it\" \"so?\"",
+                  random.nextBoolean() ? " answer yes" : " answer no",
+                  " because \"a reason\"",
+                  " source \"s\""));
+      parts.addAll(
+          random.nextBoolean() ? List.of(" reading more than - 5 degC") : List.<String>of());
+      Collections.shuffle(parts, random);
+      text.append("\ninspect i-").append(i).append(" \"A title\" for each box where depth > 2 in");
+      parts.forEach(text::append);
+      text.append('\n');
     }
     return text.toString();
   }

@@ -185,6 +185,30 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
   }
 
   @Override
+  public Void visitAnswered(Condition.Answered answered) {
+    line(
+        "answered "
+            + (answered.question().answer() ? "yes" : "no")
+            + " at "
+            + answered.question().inspect()
+            + ": "
+            + reference(answered.subject()),
+        answered.span());
+    return inner(
+        () -> {
+          line("ask " + answered.question().ask());
+          answered
+              .question()
+              .limit()
+              .ifPresent(
+                  limit -> {
+                    line("reading " + limit.comparison().sign());
+                    inner(() -> limit.value().accept(this));
+                  });
+        });
+  }
+
+  @Override
   public Void visitQuantified(Condition.Quantified quantified) {
     line(
         quantified.quantifier()

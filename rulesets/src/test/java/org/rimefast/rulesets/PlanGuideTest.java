@@ -240,6 +240,7 @@ class PlanGuideTest {
     objects.put("`holes`", "/$defs/serviceHole");
     objects.put("`runs`", "/$defs/run");
     objects.put("`path`", "/$defs/pathPoint");
+    objects.put("`readings`", "/$defs/reading");
     objects.put("`repeat`", "/$defs/repeat");
     return objects;
   }

@@ -2,9 +2,11 @@ package org.rimefast.rulesets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -12,14 +14,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.rimefast.check.CheckOptions;
+import org.rimefast.check.CheckResult;
 import org.rimefast.check.Checker;
 import org.rimefast.check.Dictionary;
 import org.rimefast.check.Finding;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.SteelModules;
 import org.rimefast.check.Verdict;
+import org.rimefast.check.WaiverUse;
 import org.rimefast.lang.Compilation;
 import org.rimefast.lang.RuleCompiler;
+import org.rimefast.lang.RuleFormatter;
+import org.rimefast.lang.WaiverCompilation;
+import org.rimefast.lang.WaiverCompiler;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Severity;
 import org.rimefast.lang.rule.Standard;
@@ -79,6 +86,7 @@ class StandardGuideTest {
         .extracting(Guide.Block::kind)
         .containsOnly(
             "rime",
+            "rime-waivers",
             "rime-sentence",
             "rime-error",
             "text",
@@ -158,6 +166,53 @@ class StandardGuideTest {
         .extracting(finding -> finding.rule().id() + " " + finding.element().id())
         .containsExactlyInAnyOrderElementsOf(told)
         .hasSize(3);
+  }
+
+  @Test
+  void theInspectItemsFindWhatTheGuideSays() {
+    Standard standard =
+        standard(
+            wholeStandards().stream()
+                .filter(text -> text.contains("\ninspect "))
+                .findFirst()
+                .orElseThrow());
+    Checker checker = new Checker(DICTIONARY, standard);
+    PlanFacts facts = new PlanFacts(PlanGuideTest.completeExample(), DICTIONARY);
+    for (List<String> row : GUIDE.tables("Inspect items").get(1).rows()) {
+      String item = Guide.code(row.get(0)).get(0);
+      int element = facts.handleNamed(Guide.code(row.get(1)).get(0));
+      assertThat(checker.explain(item, element, facts).verdict().words())
+          .as(item + " " + row.get(1))
+          .isEqualTo(row.get(2));
+    }
+    assertThat(checker.check(facts, CheckOptions.DEFAULT).unaskedReadings()).isEmpty();
+  }
+
+  @Test
+  void theWaiversCoverWhatTheyName() {
+    Standard standard = standard(wholeStandards().get(0));
+    String text = GUIDE.texts("rime-waivers").get(0);
+    WaiverCompilation compiled =
+        new WaiverCompiler(DICTIONARY.vocabulary())
+            .compile(new SourceText("waivers.rime", text), standard);
+    assertThat(compiled.diagnostics()).isEmpty();
+    CheckOptions today =
+        new CheckOptions(Optional.empty(), Optional.of(LocalDate.of(2026, 11, 25)), 1);
+    CheckResult result =
+        new Checker(DICTIONARY, standard)
+            .check(PlanGuideTest.completeExample(), today, compiled.waivers());
+    assertThat(result.waivers())
+        .extracting(WaiverUse::state)
+        .containsExactly(WaiverUse.State.USED, WaiverUse.State.USED);
+    assertThat(result.waived()).isEqualTo(result.count(Verdict.BROKEN));
+    assertThat(RuleFormatter.format(new SourceText("waivers.rime", text))).isEqualTo(text);
+  }
+
+  @Test
+  void theStatesOfAWaiverAreThese() {
+    assertThat(GUIDE.tables("Waivers").get(1).column(0))
+        .containsExactlyElementsOf(
+            Arrays.stream(WaiverUse.State.values()).map(WaiverUse.State::words).toList());
   }
 
   /** What the section on traps, and the tables' remarks on what is undecided, say. */

@@ -14,6 +14,8 @@ import org.rimefast.plan.Plan;
  * @param options how it was checked
  * @param rules one for each rule that was due, in the order of the standard
  * @param notDue ids of the rules that are due only after the stage asked for
+ * @param waivers every waiver that was handed in, and what came of it, in the order handed in
+ * @param unaskedReadings readings of the plan that no inspect item of the standard asks for
  */
 public record CheckResult(
     String engine,
@@ -22,16 +24,37 @@ public record CheckResult(
     Plan plan,
     CheckOptions options,
     List<RuleResult> rules,
-    List<String> notDue) {
+    List<String> notDue,
+    List<WaiverUse> waivers,
+    List<UnaskedReading> unaskedReadings) {
   /** Copies the lists. */
   public CheckResult {
     rules = List.copyOf(rules);
     notDue = List.copyOf(notDue);
+    waivers = List.copyOf(waivers);
+    unaskedReadings = List.copyOf(unaskedReadings);
+  }
+
+  /** A result without waivers and without readings that nobody asked for. */
+  public CheckResult(
+      String engine,
+      Standard standard,
+      String standardHash,
+      Plan plan,
+      CheckOptions options,
+      List<RuleResult> rules,
+      List<String> notDue) {
+    this(engine, standard, standardHash, plan, options, rules, notDue, List.of(), List.of());
   }
 
   /** Every finding, in the order of the standard and then of the plan. */
   public List<Finding> findings() {
     return rules.stream().flatMap(result -> result.findings().stream()).toList();
+  }
+
+  /** How many of the broken are waived, over all rules. */
+  public int waived() {
+    return rules.stream().mapToInt(RuleResult::waived).sum();
   }
 
   /** How many elements got {@code verdict}, over all rules. */

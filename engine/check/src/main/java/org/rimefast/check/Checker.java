@@ -1,11 +1,13 @@
 package org.rimefast.check;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.rimefast.check.internal.Hashes;
 import org.rimefast.check.internal.Parallel;
 import org.rimefast.check.internal.Words;
@@ -14,6 +16,7 @@ import org.rimefast.check.internal.hot.RuleProgram;
 import org.rimefast.check.internal.reference.ReferenceEvaluator;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Waiver;
 import org.rimefast.plan.Plan;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -67,6 +70,28 @@ public final class Checker {
    * @throws IllegalArgumentException if the options name a stage that the vocabulary does not have
    */
   public CheckResult check(PlanFacts facts, CheckOptions options) {
+    return check(facts, options, List.of());
+  }
+
+  /**
+   * Checks a plan, of which some findings are waived.
+   *
+   * @param waivers compiled for this checker's standard; where two cover one finding, the first
+   *     counts
+   * @throws IllegalArgumentException if there are waivers and the options name no date that counts
+   *     as today, or a waiver is for a rule that the standard does not have
+   */
+  public CheckResult check(Plan plan, CheckOptions options, List<Waiver> waivers) {
+    return check(new PlanFacts(plan, dictionary), options, waivers);
+  }
+
+  /**
+   * Checks a plan whose facts were made before with the same dictionary, and of which some findings
+   * are waived.
+   *
+   * @throws IllegalArgumentException as the other methods
+   */
+  public CheckResult check(PlanFacts facts, CheckOptions options, List<Waiver> waivers) {
     List<RuleProgram> due = new ArrayList<>();
     List<String> notDue = new ArrayList<>();
     int last = options.stage().map(this::place).orElse(Integer.MAX_VALUE);
@@ -77,10 +102,36 @@ public final class Checker {
         notDue.add(program.rule().id());
       }
     }
+    List<ActiveWaiver> active = active(waivers, due, facts, options);
     List<RuleResult> results =
-        Parallel.map(due, options.threads(), program -> result(program, facts));
+        Parallel.map(due, options.threads(), program -> result(program, facts, active));
     LOG.debug("{}: {} rules on {} elements", facts.plan().id(), due.size(), facts.size());
-    return new CheckResult(ENGINE, standard, standardHash, facts.plan(), options, results, notDue);
+    return new CheckResult(
+        ENGINE,
+        standard,
+        standardHash,
+        facts.plan(),
+        options,
+        results,
+        notDue,
+        active.stream().map(ActiveWaiver::use).toList(),
+        new UnaskedReadings(facts, this::find).find());
+  }
+
+  private List<ActiveWaiver> active(
+      List<Waiver> waivers, List<RuleProgram> due, PlanFacts facts, CheckOptions options) {
+    List<ActiveWaiver> active = new ArrayList<>();
+    for (Waiver waiver : waivers) {
+      LocalDate asOf =
+          options
+              .asOf()
+              .orElseThrow(
+                  () -> new IllegalArgumentException("waivers need a date that counts as today"));
+      RuleProgram program = program(waiver.rule());
+      active.add(
+          new ActiveWaiver(waiver, program.rule(), due.contains(program), facts, asOf, words));
+    }
+    return active;
   }
 
   /** The verdicts of one rule, by the fast pass alone, for the subject's elements in order. */
@@ -132,10 +183,12 @@ public final class Checker {
   }
 
   private RuleProgram program(String ruleId) {
-    return programs.stream()
-        .filter(program -> program.rule().id().equals(ruleId))
-        .findFirst()
+    return find(ruleId)
         .orElseThrow(() -> new IllegalArgumentException("the standard has no rule " + ruleId));
+  }
+
+  private Optional<RuleProgram> find(String ruleId) {
+    return programs.stream().filter(program -> program.rule().id().equals(ruleId)).findFirst();
   }
 
   private int place(String stage) {
@@ -154,8 +207,10 @@ public final class Checker {
     return new ReferenceEvaluator(facts, words, standard.source());
   }
 
-  private RuleResult result(RuleProgram program, PlanFacts facts) {
+  private RuleResult result(RuleProgram program, PlanFacts facts, List<ActiveWaiver> active) {
     Rule rule = program.rule();
+    // A waiver is for one rule, so no other thread has it.
+    List<ActiveWaiver> waivers = active.stream().filter(waiver -> waiver.isFor(rule)).toList();
     Frame frame = program.frame(facts);
     ReferenceEvaluator evaluator = evaluator(facts);
     Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
@@ -170,9 +225,26 @@ public final class Checker {
       if (verdict != Verdict.MET && verdict != Verdict.NOT_APPLICABLE) {
         findings.add(explained(rule, element, verdict, evaluator));
       }
+      Waiver permission = permission(waivers, element, verdict);
+      if (permission != null) {
+        int last = findings.size() - 1;
+        findings.set(last, findings.get(last).waivedBy(permission));
+      }
     }
     return new RuleResult(
         rule, counts, findings, appliedToNothing(rule, elements, counts, evaluator));
+  }
+
+  /** The first waiver that covers an element; null if none does. Every one takes note of it. */
+  private static @Nullable Waiver permission(
+      List<ActiveWaiver> waivers, int element, Verdict verdict) {
+    Waiver first = null;
+    for (ActiveWaiver waiver : waivers) {
+      if (waiver.covers(element, verdict) && first == null) {
+        first = waiver.waiver();
+      }
+    }
+    return first;
   }
 
   private static Verdict verdict(RuleProgram program, Frame frame, int element, PlanFacts facts) {

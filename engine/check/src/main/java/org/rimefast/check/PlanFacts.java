@@ -8,11 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.rimefast.check.internal.Fields;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.Element;
 import org.rimefast.plan.Face;
+import org.rimefast.plan.InspectReading;
 import org.rimefast.plan.Opening;
 import org.rimefast.plan.Part;
 import org.rimefast.plan.Plan;
@@ -38,6 +40,7 @@ public final class PlanFacts {
   private final Map<String, Integer> handlesByPointer = new HashMap<>();
   private final Map<String, Membership> members = new ConcurrentHashMap<>();
   private final Map<Object, Object> kept = new ConcurrentHashMap<>();
+  private final Map<String, @Nullable InspectReading[]> readings = new HashMap<>();
   private final int runsFrom;
   private final int openingsFrom;
   private final int facesFrom;
@@ -68,6 +71,19 @@ public final class PlanFacts {
       }
     }
     handlesByPointer.put(plan.room().pointer(), room);
+    plan.readings().forEach(this::take);
+  }
+
+  private void take(InspectReading reading) {
+    int handle = handleOf(reading);
+    if (handle >= 0) {
+      @Nullable InspectReading[] known =
+          readings.computeIfAbsent(reading.inspect(), id -> new InspectReading[size()]);
+      InspectReading before = known[handle];
+      if (before == null || !reading.when().isBefore(before.when())) {
+        known[handle] = reading;
+      }
+    }
   }
 
   /** The plan. */
@@ -88,6 +104,32 @@ public final class PlanFacts {
   /** The handle of the element with this id, or -1. */
   public int handleOf(String id) {
     return handlesById.getOrDefault(id, -1);
+  }
+
+  /** The handle of the element with this id, else of the face of this name or the room, or -1. */
+  public int handleNamed(String name) {
+    int handle = handleOf(name);
+    if (handle >= 0) {
+      return handle;
+    }
+    for (Face face : FACES) {
+      if (face.word().equals(name)) {
+        return handleOf(face);
+      }
+    }
+    return name.equals(InspectReading.ROOM) ? room : -1;
+  }
+
+  /** The handle of what a reading is of, or -1 if the plan has no such element. */
+  public int handleOf(InspectReading reading) {
+    String of = reading.of();
+    return of == null ? room : handleNamed(of);
+  }
+
+  /** What was last found on site of an element, asked this inspect item; null if nothing was. */
+  public @Nullable InspectReading reading(String inspect, int handle) {
+    @Nullable InspectReading[] known = readings.get(inspect);
+    return known == null ? null : known[handle];
   }
 
   /** The handle of a face. */
@@ -288,7 +330,7 @@ public final class PlanFacts {
     return "";
   }
 
-  private String position(String name, @org.jspecify.annotations.Nullable Amount amount) {
+  private String position(String name, @Nullable Amount amount) {
     return amount == null ? "" : name + Fields.length(plan, amount.si());
   }
 }

@@ -29,4 +29,9 @@ public record RuleResult(
   public int count(Verdict verdict) {
     return counts.getOrDefault(verdict, 0);
   }
+
+  /** How many of the broken are waived. */
+  public int waived() {
+    return (int) findings.stream().filter(finding -> finding.waiver().isPresent()).count();
+  }
 }

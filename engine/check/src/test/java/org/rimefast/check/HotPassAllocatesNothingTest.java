@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rimefast.check.internal.Words;
@@ -46,10 +47,33 @@ class HotPassAllocatesNothingTest {
         "part must have distance to the nearest part (where clearance > 10 mm) >= 1 in"
       })
   void aWarmPassOverAllElementsNeedsNoNewMemory(String sentence) {
-    Rule rule = Given.rule(TERMS, sentence).rules().get(0);
+    needsNoNewMemory(Given.rule(TERMS, sentence).rules().get(0), FACTS);
+  }
+
+  @Test
+  void askingForReadingsNeedsNoNewMemory() {
+    Rule rule =
+        Given.standard(
+                """
+                inspect steel "The steel is warm"
+                  for each wall ask "Is it dry?" answer yes reading at least 5 degC
+                  severity hold stage pre-foam because "b" source "s"
+                """)
+            .rules()
+            .get(0);
+    String json =
+        Given.json(
+            40,
+            25,
+            ", 'readings': [{'inspect': 'steel', 'of': 'left', 'answer': 'yes', 'value': '7 degC',"
+                + " 'who': 'x', 'when': '2026-11-20'}]");
+    needsNoNewMemory(rule, new PlanFacts(Given.plan(json), Given.DICTIONARY));
+  }
+
+  private static void needsNoNewMemory(Rule rule, PlanFacts facts) {
     RuleProgram program = new RuleProgram(rule, new Words(Given.DICTIONARY.lookup()));
-    Frame frame = program.frame(FACTS);
-    int[] elements = FACTS.members(rule.subject().noun());
+    Frame frame = program.frame(facts);
+    int[] elements = facts.members(rule.subject().noun());
     assertThat(elements).isNotEmpty();
     int[] seen = new int[Verdict.values().length];
     run(program, frame, elements, seen, WARM_UP);

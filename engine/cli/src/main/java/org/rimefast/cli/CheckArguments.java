@@ -14,6 +14,7 @@ import org.rimefast.lang.rule.Severity;
  *
  * @param plans files, or {@code -} for standard input
  * @param standard a shipped name or a file
+ * @param waivers files of waivers
  * @param options stage, date and threads
  * @param json whether programs read the report
  * @param least the least grave severity that makes the command fail
@@ -22,6 +23,7 @@ import org.rimefast.lang.rule.Severity;
 record CheckArguments(
     List<String> plans,
     String standard,
+    List<String> waivers,
     CheckOptions options,
     boolean json,
     Severity least,
@@ -43,6 +45,16 @@ record CheckArguments(
           "no standard is named; give --standard and a name or file. The command \"rimefast"
               + " standards\" lists the shipped names.");
     }
+    List<String> waivers = words.all("--waivers");
+    Optional<LocalDate> date = date(words);
+    if (!waivers.isEmpty() && date.isEmpty()) {
+      throw words.problem(
+          "--waivers needs --as-of and the date that counts as today, because waivers hold for a"
+              + " time only.");
+    }
+    if (waivers.stream().distinct().count() < waivers.size()) {
+      throw words.problem("--waivers names the same file twice.");
+    }
     Optional<String> stage = Optional.empty();
     if (words.value("--stage").isPresent()) {
       stage = Optional.of(word(words, "--stage", "", stages));
@@ -53,7 +65,8 @@ record CheckArguments(
     return new CheckArguments(
         plans,
         standard,
-        new CheckOptions(stage, date(words), threads(words)),
+        waivers,
+        new CheckOptions(stage, date, threads(words)),
         json,
         least,
         words.has("--strict"));

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.rimefast.check.CheckResult;
 import org.rimefast.lang.Compilation;
+import org.rimefast.lang.WaiverCompilation;
 import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Waiver;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanReading;
@@ -45,6 +47,7 @@ final class CheckCommand {
   /** Checks, reports, and gives the exit code. */
   int run() {
     Optional<Standard> standard = standard();
+    Optional<List<Waiver>> waivers = standard.flatMap(this::waivers);
     int number = 0;
     for (String name : arguments.plans()) {
       number++;
@@ -52,16 +55,18 @@ final class CheckCommand {
         err.print("plan " + number + " of " + arguments.plans().size() + "\n");
       }
       Optional<Plan> plan = plan(name);
-      if (standard.isPresent() && plan.isPresent()) {
-        report(checks.check(standard.get(), plan.get(), arguments.options()));
+      if (standard.isPresent() && waivers.isPresent() && plan.isPresent()) {
+        report(checks.check(standard.get(), plan.get(), arguments.options(), waivers.get()));
       }
     }
     if (standard.isEmpty()) {
       err.print("No plan was checked, because there is no standard to check it against.\n");
+    } else if (waivers.isEmpty()) {
+      err.print("No plan was checked, because not all waivers can be used.\n");
     }
     if (arguments.json()) {
       out.print(JsonReport.write(results, unusable));
-    } else if (arguments.plans().size() > 1 && standard.isPresent()) {
+    } else if (arguments.plans().size() > 1 && waivers.isPresent()) {
       out.print((results.isEmpty() ? "" : "\n") + TextReport.overview(results, unusable, layout));
     }
     return unusable.isEmpty()
@@ -92,6 +97,32 @@ final class CheckCommand {
       unusable.add(UnusableInput.standard(compilation));
     }
     return compilation.standard();
+  }
+
+  /** All waivers; empty if one of the files cannot be used. */
+  private Optional<List<Waiver>> waivers(Standard standard) {
+    List<Waiver> waivers = new ArrayList<>();
+    boolean usable = true;
+    for (String name : arguments.waivers()) {
+      Inputs.Read<Inputs.RuleFile> read = inputs.rules(name, UnusableInput.Kind.WAIVERS);
+      if (read.unusable().isPresent()) {
+        tell(read.unusable().get());
+      }
+      if (read.value().isEmpty()) {
+        usable = false;
+        continue;
+      }
+      WaiverCompilation compilation = checks.compileWaivers(read.value().get().source(), standard);
+      if (!compilation.diagnostics().isEmpty()) {
+        err.print(StandardFaultReport.write(compilation, layout));
+      }
+      if (!compilation.isUsable()) {
+        unusable.add(UnusableInput.waivers(compilation));
+        usable = false;
+      }
+      waivers.addAll(compilation.waivers());
+    }
+    return usable ? Optional.of(waivers) : Optional.empty();
   }
 
   private Optional<Plan> plan(String name) {

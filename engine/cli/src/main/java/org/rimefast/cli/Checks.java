@@ -10,7 +10,9 @@ import org.rimefast.check.cases.CaseResults;
 import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.Compilation;
 import org.rimefast.lang.cases.Case;
+import org.rimefast.lang.WaiverCompilation;
 import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Waiver;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanReading;
@@ -44,6 +46,9 @@ interface Checks {
   /** How many bytes of a plan are worth reading. */
   long longestPlan();
 
-  /** Checks a plan. */
-  CheckResult check(Standard standard, Plan plan, CheckOptions options);
+  /** Compiles a file of waivers for a standard. */
+  WaiverCompilation compileWaivers(SourceText text, Standard standard);
+
+  /** Checks a plan, of which some findings are waived. */
+  CheckResult check(Standard standard, Plan plan, CheckOptions options, List<Waiver> waivers);
 }

@@ -11,25 +11,29 @@ import org.jspecify.annotations.Nullable;
  * A command line, taken apart.
  *
  * @param command whose words they are: {@code rimefast check}
- * @param values the options that stand there, by name; the value of one without value is empty
+ * @param values the options that stand there, by name, each with its values in order; the value of
+ *     one without value is empty
  * @param parameters the words that belong to no option
  */
-record CommandLineWords(String command, Map<String, String> values, List<String> parameters) {
+record CommandLineWords(String command, Map<String, List<String>> values, List<String> parameters) {
 
   /** Copies. */
   CommandLineWords {
-    values = Map.copyOf(values);
+    Map<String, List<String>> copies = new HashMap<>();
+    values.forEach((name, all) -> copies.put(name, List.copyOf(all)));
+    values = Map.copyOf(copies);
     parameters = List.copyOf(parameters);
   }
 
   /**
-   * Takes words apart that are plainly right: known options, each once and with its value, and
-   * other words. Empty for all else, which {@link Commands#parse} knows how to judge. It is there
-   * because the library behind that costs as much time at a cold start as the whole check.
+   * Takes words apart that are plainly right: known options, each with its value and once or as
+   * often as it may stand there, and other words. Empty for all else, which {@link Commands#parse}
+   * knows how to judge. It is there because the library behind that costs as much time at a cold
+   * start as the whole check.
    */
   static Optional<CommandLineWords> plain(
       String command, List<Option> options, List<String> words) {
-    Map<String, String> values = new HashMap<>();
+    Map<String, List<String>> values = new HashMap<>();
     List<String> parameters = new ArrayList<>();
     for (int i = 0; i < words.size(); i++) {
       String word = words.get(i);
@@ -50,9 +54,11 @@ record CommandLineWords(String command, Map<String, String> values, List<String>
           return Optional.empty();
         }
       }
-      if (values.put(name, value) != null) {
+      List<String> all = values.computeIfAbsent(name, key -> new ArrayList<>());
+      if (!all.isEmpty() && !option.repeats()) {
         return Optional.empty();
       }
+      all.add(value);
     }
     return Optional.of(new CommandLineWords(command, values, parameters));
   }
@@ -72,7 +78,12 @@ record CommandLineWords(String command, Map<String, String> values, List<String>
 
   /** The value of an option that stands there. */
   Optional<String> value(String option) {
-    return Optional.ofNullable(values.get(option));
+    return all(option).stream().findFirst();
+  }
+
+  /** The values of an option that may stand there several times, in order. */
+  List<String> all(String option) {
+    return values.getOrDefault(option, List.of());
   }
 
   /** True if an option stands there. */

@@ -141,10 +141,10 @@ final class Commands {
   }
 
   private static CommandLineWords words(String name, ParseResult result) {
-    Map<String, String> values = new HashMap<>();
+    Map<String, List<String>> values = new HashMap<>();
     for (OptionSpec option : result.matchedOptions()) {
-      String value = option.arity().max() == 0 ? "" : option.stringValues().get(0);
-      values.put(option.longestName(), value);
+      boolean flag = option.arity().max() == 0;
+      values.put(option.longestName(), flag ? List.of("") : option.stringValues());
     }
     List<String> none = List.of();
     List<String> parameters =
@@ -204,24 +204,31 @@ final class Commands {
     for (Option option : options) {
       OptionSpec.Builder builder =
           OptionSpec.builder(option.name()).description(option.description());
+      if (option.repeats()) {
+        builder.type(List.class).auxiliaryTypes(String.class);
+      } else {
+        builder.type(option.takesValue() ? String.class : boolean.class);
+      }
       spec.addOption(
           option.takesValue()
-              ? builder.type(String.class).arity("1").paramLabel(option.label()).build()
-              : builder.type(boolean.class).arity("0").build());
+              ? builder.arity("1").paramLabel(option.label()).build()
+              : builder.arity("0").build());
     }
     return spec;
   }
 
   private static Map<String, String> checkExitCodes() {
     Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(" " + ExitCode.SOUND, "nothing at or above --fail-on is broken");
+    codes.put(
+        " " + ExitCode.SOUND, "nothing at or above --fail-on is broken, but for what is waived");
     codes.put(
         " " + ExitCode.FINDINGS,
-        "a rule at or above --fail-on is broken or could not be worked out");
+        "a rule at or above --fail-on is broken and not waived, or could not be worked out");
     codes.put(
         " " + ExitCode.UNUSABLE,
-        "whatever else was found: a plan or the standard cannot be used (the other plans are"
-            + " still checked and reported), or the report cannot be written");
+        "whatever else was found: a plan, the standard or a file of waivers cannot be used (beside a"
+            + " plan that cannot, the others are still checked and reported), or the report cannot be"
+            + " written");
     codes.put(
         " " + ExitCode.UNDECIDED, "with --strict: nothing is broken, but a rule is undecided");
     putCommon(codes);

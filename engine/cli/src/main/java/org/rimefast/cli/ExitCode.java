@@ -29,7 +29,7 @@ final class ExitCode {
   private ExitCode() {}
 
   /**
-   * The code of a run in which everything could be used.
+   * The code of a run in which everything could be used. What is waived does not count.
    *
    * @param least the least grave severity that counts
    * @param strict whether undecided counts
@@ -44,7 +44,8 @@ final class ExitCode {
   private static boolean any(List<CheckResult> results, Severity least, Verdict verdict) {
     for (CheckResult result : results) {
       for (RuleResult rule : result.rules()) {
-        if (rule.rule().severity().compareTo(least) <= 0 && rule.count(verdict) > 0) {
+        int waived = verdict == Verdict.BROKEN ? rule.waived() : 0;
+        if (rule.rule().severity().compareTo(least) <= 0 && rule.count(verdict) > waived) {
           return true;
         }
       }

@@ -88,16 +88,17 @@ final class Inputs {
     } catch (InvalidPathException e) {
       return unreadable(Kind.STANDARD, name, e);
     }
-    Read<RuleFile> read = rules(name);
+    Read<RuleFile> read = rules(name, Kind.STANDARD);
     return new Read<>(read.value().map(RuleFile::source), read.unusable());
   }
 
-  /** A file of rules. */
-  Read<RuleFile> rules(String name) {
+  /** A file of rules, or of waivers. */
+  Read<RuleFile> rules(String name, Kind kind) {
     try {
       Path file = Path.of(name);
       if (Files.isDirectory(file)) {
-        return directory(Kind.STANDARD, name, "Name the file of rules in it.");
+        String what = kind == Kind.WAIVERS ? "waivers" : "rules";
+        return directory(kind, name, "Name the file of " + what + " in it.");
       }
       String text = text(Files.readAllBytes(file));
       // Some editors put a byte order mark first.
@@ -105,13 +106,13 @@ final class Inputs {
       return Read.of(new RuleFile(file, mark, new SourceText(name, text.substring(mark.length()))));
     } catch (CharacterCodingException e) {
       return Read.unreadable(
-          Kind.STANDARD,
+          kind,
           name,
           "not-utf8",
           "This file is not UTF-8 text.",
           "Save it as UTF-8 in your editor.");
     } catch (IOException | InvalidPathException e) {
-      return unreadable(Kind.STANDARD, name, e);
+      return unreadable(kind, name, e);
     }
   }
 

@@ -8,8 +8,9 @@ import java.util.List;
  * @param name how it is written: {@code --stage}
  * @param label what stands for its value in help; empty for an option without one
  * @param description what it does
+ * @param repeats whether it may stand there more than once
  */
-record Option(String name, String label, String description) {
+record Option(String name, String label, String description, boolean repeats) {
   private static final Option DEBUG =
       flag("--debug", "Show the trace of a fault of rimefast itself (or RIMEFAST_DEBUG=1).");
   private static final Option HELP = flag("--help", "Show this help.");
@@ -31,6 +32,11 @@ record Option(String name, String label, String description) {
               "DATE",
               "The date that counts as today, such as 2026-11-25. It is never taken from the"
                   + " clock."),
+          new Option(
+              "--waivers",
+              "FILE",
+              "A file of waivers for the standard; may be given several times. Needs --as-of.",
+              true),
           valued("--format", "FORMAT", "text for people (default), json for programs."),
           valued(
               "--fail-on",
@@ -74,10 +80,10 @@ record Option(String name, String label, String description) {
   }
 
   private static Option flag(String name, String description) {
-    return new Option(name, "", description);
+    return new Option(name, "", description, false);
   }
 
   private static Option valued(String name, String label, String description) {
-    return new Option(name, label, description);
+    return new Option(name, label, description, false);
   }
 }

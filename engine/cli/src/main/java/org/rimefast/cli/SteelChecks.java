@@ -19,7 +19,10 @@ import org.rimefast.lang.CaseCompiler;
 import org.rimefast.lang.Compilation;
 import org.rimefast.lang.RuleCompiler;
 import org.rimefast.lang.cases.Case;
+import org.rimefast.lang.WaiverCompilation;
+import org.rimefast.lang.WaiverCompiler;
 import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Waiver;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanLimits;
@@ -64,6 +67,11 @@ final class SteelChecks implements Checks {
   }
 
   @Override
+  public WaiverCompilation compileWaivers(SourceText text, Standard standard) {
+    return new WaiverCompiler(dictionary().vocabulary()).compile(text, standard);
+  }
+
+  @Override
   public PlanReading read(Path file) throws IOException {
     return reader.read(file);
   }
@@ -81,14 +89,15 @@ final class SteelChecks implements Checks {
   // The same standard object is checked against plan after plan; an equal one may be another text.
   @SuppressWarnings("ReferenceEquality")
   @Override
-  public CheckResult check(Standard standard, Plan plan, CheckOptions options) {
+  public CheckResult check(
+      Standard standard, Plan plan, CheckOptions options, List<Waiver> waivers) {
     Checker ready = checker;
     if (ready == null || current != standard) {
       ready = new Checker(dictionary(), standard);
       checker = ready;
       current = standard;
     }
-    return ready.check(plan, options);
+    return ready.check(plan, options, waivers);
   }
 
   private Dictionary dictionary() {

@@ -102,6 +102,22 @@ class CommandTest {
     runs.put("cases-none", "cases house.rime");
     runs.put("cases-wrong-standard", "cases wrong.rime");
     runs.put("cases-option-without-value", "cases house.rime --junit");
+    String today = " --as-of 2026-11-25" + standard;
+    runs.put("waived", "check hold.json --waivers waivers.rime" + today);
+    runs.put("waived-json", "check hold.json --format json --waivers waivers.rime" + today);
+    runs.put(
+        "waived-several",
+        "check sound.json hold.json --waivers waivers.rime --waivers more-waivers.rime" + today);
+    runs.put("waivers-without-date", "check hold.json --waivers waivers.rime" + standard);
+    runs.put(
+        "waivers-twice", "check hold.json --waivers waivers.rime --waivers waivers.rime" + today);
+    runs.put(
+        "wrong-waivers",
+        "check hold.json faulty.json --waivers wrong-waivers.rime --waivers nowhere.rime" + today);
+    runs.put(
+        "wrong-waivers-json", "check hold.json --format json --waivers wrong-waivers.rime" + today);
+    runs.put("waivers-are-a-folder", "check hold.json --waivers ./." + today);
+    runs.put("format-waivers", "format --check waivers.rime");
     runs.put("our-fault", "check bug.json" + standard);
     return runs;
   }

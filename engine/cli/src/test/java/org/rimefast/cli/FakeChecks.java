@@ -20,6 +20,9 @@ import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.CaseCompiler;
 import org.rimefast.lang.Compilation;
 import org.rimefast.lang.cases.Case;
+import org.rimefast.check.WaiverUse;
+import org.rimefast.lang.WaiverCompilation;
+import org.rimefast.lang.WaiverCompiler;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
@@ -28,6 +31,7 @@ import org.rimefast.lang.rule.Severity;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Variable;
+import org.rimefast.lang.rule.Waiver;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
 import org.rimefast.lang.source.SourceText;
@@ -35,6 +39,7 @@ import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Property;
 import org.rimefast.lang.vocabulary.ValueType;
+import org.rimefast.lang.vocabulary.Vocabulary;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
 import org.rimefast.plan.Plan;
@@ -105,6 +110,13 @@ final class FakeChecks implements Checks {
   }
 
   @Override
+  public WaiverCompilation compileWaivers(SourceText text, Standard standard) {
+    return new WaiverCompiler(
+            Vocabulary.builder().noun(new Noun("box", "box", "boxes", List.of())).build())
+        .compile(text, standard);
+  }
+
+  @Override
   public PlanReading read(Path file) throws IOException {
     return read(file.toString().replace('\\', '/'), Files.readAllBytes(file));
   }
@@ -138,7 +150,8 @@ final class FakeChecks implements Checks {
   }
 
   @Override
-  public CheckResult check(Standard standard, Plan plan, CheckOptions options) {
+  public CheckResult check(
+      Standard standard, Plan plan, CheckOptions options, List<Waiver> waivers) {
     RuleResult result =
         switch (plan.id()) {
           case "sound" -> result(Severity.HOLD, Verdict.MET);
@@ -150,8 +163,35 @@ final class FakeChecks implements Checks {
           default -> throw new IllegalStateException("this is\nthe fault: " + plan.id());
         };
     String hash = "0123456789abcdef".repeat(4);
+    boolean waived = !waivers.isEmpty() && result.count(Verdict.BROKEN) > 0;
     return new CheckResult(
-        "rimefast 0.1.0", standard, hash, plan, options, List.of(result), List.of());
+        "rimefast 0.1.0",
+        standard,
+        hash,
+        plan,
+        options,
+        List.of(waived ? waived(result, waivers.get(0)) : result),
+        List.of(),
+        waivers.stream().map(waiver -> use(waiver, waived)).toList(),
+        List.of());
+  }
+
+  private static RuleResult waived(RuleResult result, Waiver waiver) {
+    return new RuleResult(
+        result.rule(),
+        result.counts(),
+        result.findings().stream().map(finding -> finding.waivedBy(waiver)).toList(),
+        result.appliedToNothing());
+  }
+
+  private static WaiverUse use(Waiver waiver, boolean used) {
+    return new WaiverUse(
+        waiver,
+        used ? WaiverUse.State.USED : WaiverUse.State.NO_LONGER_NEEDED,
+        used ? 1 : 0,
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   private static RuleResult result(Severity severity, Verdict verdict) {

@@ -18,6 +18,7 @@ import org.rimefast.units.Unit;
  * @param openings holes cut in the shell
  * @param parts studs, boxes, bars, brackets, panels and luminaires, in the order of those lists
  * @param runs cables and conduits
+ * @param readings what was found on site
  * @param source where it came from
  */
 public record Plan(
@@ -32,6 +33,7 @@ public record Plan(
     List<Opening> openings,
     List<Part> parts,
     List<Run> runs,
+    List<InspectReading> readings,
     PlanSource source) {
   /** What the first field of a plan file says. */
   public static final String FORMAT = "rimefast-plan-1";
@@ -42,6 +44,37 @@ public record Plan(
     openings = List.copyOf(openings);
     parts = List.copyOf(parts);
     runs = List.copyOf(runs);
+    readings = List.copyOf(readings);
+  }
+
+  /** A plan of a module that nobody has looked at on site. */
+  public Plan(
+      String id,
+      String title,
+      Unit units,
+      Tolerances tolerances,
+      Room room,
+      Site site,
+      ShellSize shell,
+      Map<Face, FaceBuild> faces,
+      List<Opening> openings,
+      List<Part> parts,
+      List<Run> runs,
+      PlanSource source) {
+    this(
+        id,
+        title,
+        units,
+        tolerances,
+        room,
+        site,
+        shell,
+        faces,
+        openings,
+        parts,
+        runs,
+        List.of(),
+        source);
   }
 
   /** How a face is built up. */
@@ -65,7 +98,19 @@ public record Plan(
   /** The same plan with another source. */
   public Plan withSource(PlanSource other) {
     return new Plan(
-        id, title, units, tolerances, room, site, shell, faces, openings, parts, runs, other);
+        id,
+        title,
+        units,
+        tolerances,
+        room,
+        site,
+        shell,
+        faces,
+        openings,
+        parts,
+        runs,
+        readings,
+        other);
   }
 
   /** True if both plans say the same, wherever they came from. */

@@ -1,5 +1,6 @@
 package org.rimefast.plan;
 
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -190,6 +191,25 @@ public final class PlanBuilder {
     TreeMaker.text(item, "id", id);
     TreeMaker.text(item, "kind", kind.word());
     build.accept(new RunBuilder(item));
+    return this;
+  }
+
+  /**
+   * What was found on site.
+   *
+   * @param inspect the id of the standard's inspect item
+   * @param answer true for yes
+   * @param who who looked
+   * @param when the day
+   */
+  public PlanBuilder reading(
+      String inspect, boolean answer, String who, LocalDate when, Consumer<ReadingBuilder> build) {
+    Structure item = TreeMaker.item(TreeMaker.sequenceOf(root, "readings"));
+    TreeMaker.text(item, "inspect", inspect);
+    TreeMaker.text(item, "answer", answer ? "yes" : "no");
+    TreeMaker.text(item, "who", who);
+    TreeMaker.text(item, "when", when.toString());
+    build.accept(new ReadingBuilder(item));
     return this;
   }
 

@@ -3,13 +3,14 @@ package org.rimefast.report;
 import java.util.List;
 import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.Compilation;
+import org.rimefast.lang.WaiverCompilation;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticPrinter;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.report.internal.Ink;
 import org.rimefast.report.internal.Page;
 
-/** What is wrong, or worth a second look, in a standard, as text for people. */
+/** What is wrong, or worth a second look, in a standard or a file of waivers, as text. */
 public final class StandardFaultReport {
   private StandardFaultReport() {}
 
@@ -24,6 +25,11 @@ public final class StandardFaultReport {
   /** The same for a text of cases. */
   public static String write(CaseCompilation compilation, TextOptions options) {
     return write(compilation.source(), compilation.diagnostics(), "file of cases", options);
+  }
+
+  /** The same of a file of waivers. */
+  public static String write(WaiverCompilation compilation, TextOptions options) {
+    return write(compilation.source(), compilation.diagnostics(), "file of waivers", options);
   }
 
   private static String write(

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.Compilation;
+import org.rimefast.lang.WaiverCompilation;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.PlanFault;
 import org.rimefast.plan.PlanSource;
 
 /**
- * A plan or standard that cannot be used, and why.
+ * A plan, standard or file of waivers that cannot be used, and why.
  *
  * @param kind what it should have been
  * @param name the file, or the name that was asked for
@@ -21,7 +22,8 @@ public record UnusableInput(Kind kind, String name, List<Fault> faults) {
   /** What an input should have been. */
   public enum Kind {
     PLAN,
-    STANDARD
+    STANDARD,
+    WAIVERS
   }
 
   /**
@@ -64,10 +66,20 @@ public record UnusableInput(Kind kind, String name, List<Fault> faults) {
 
   /** A standard that does not compile; its warnings are left out. */
   public static UnusableInput standard(Compilation compilation) {
+    return compiled(Kind.STANDARD, compilation.source(), compilation.diagnostics());
+  }
+
+  /** A file of waivers that does not compile; its warnings are left out. */
+  public static UnusableInput waivers(WaiverCompilation compilation) {
+    return compiled(Kind.WAIVERS, compilation.source(), compilation.diagnostics());
+  }
+
+  private static UnusableInput compiled(
+      Kind kind, SourceText source, List<Diagnostic> diagnostics) {
     List<Fault> faults = new ArrayList<>();
-    for (Diagnostic diagnostic : compilation.diagnostics()) {
+    for (Diagnostic diagnostic : diagnostics) {
       if (diagnostic.level() == Diagnostic.Level.ERROR) {
-        SourceText.Position at = compilation.source().positionOf(diagnostic.span().start());
+        SourceText.Position at = source.positionOf(diagnostic.span().start());
         faults.add(
             new Fault(
                 diagnostic.code().id(),
@@ -77,7 +89,7 @@ public record UnusableInput(Kind kind, String name, List<Fault> faults) {
                 diagnostic.help()));
       }
     }
-    return new UnusableInput(Kind.STANDARD, compilation.source().name(), faults);
+    return new UnusableInput(kind, source.name(), faults);
   }
 
   /** A plan or standard that could not even be read: there is no such file, for instance. */

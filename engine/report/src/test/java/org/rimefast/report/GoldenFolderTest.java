@@ -21,6 +21,8 @@ class GoldenFolderTest {
               "overview.txt",
               "plan-faults.txt",
               "standard-faults.txt",
+              "waived.txt",
+              "waived.json",
               "everything.json",
               "unusable.json");
     }

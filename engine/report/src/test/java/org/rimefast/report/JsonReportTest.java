@@ -51,6 +51,15 @@ class JsonReportTest {
   }
 
   @Test
+  void waiversAndUnaskedReadingsAreTold() throws IOException {
+    String document = json(SampleResults.waived());
+    Golden.check("waived.json", document);
+    assertThat(faults(document)).isEmpty();
+    assertThat(faults(document.replace("\"state\": \"used\"", "\"state\": \"in use\"")))
+        .isNotEmpty();
+  }
+
+  @Test
   void whatCannotBeUsedIsTold() throws IOException {
     Golden.check(
         "unusable.json", new String(JsonReport.write(List.of(), UNUSABLE), StandardCharsets.UTF_8));

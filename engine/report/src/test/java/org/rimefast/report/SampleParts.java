@@ -1,5 +1,6 @@
 package org.rimefast.report;
 
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,8 @@ import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Severity;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Variable;
+import org.rimefast.lang.rule.Waiver;
+import org.rimefast.lang.source.SourceText;
 import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Property;
@@ -61,6 +64,31 @@ final class SampleParts {
         sentence,
         SPAN,
         SPAN);
+  }
+
+  static Waiver waiver(String rule, String element, Optional<String> bound) {
+    SourceText text = new SourceText("waivers.rime", "waivers for house\n\nwaive " + rule);
+    ValueType.Number length = new ValueType.Number(Units.INCH.dimension(), Units.INCH);
+    Rational eighth = Rational.of(1).dividedBy(Rational.of(8));
+    return new Waiver(
+        rule,
+        List.of(element),
+        Optional.empty(),
+        "\"" + element + "\"",
+        element.equals("other-plan") ? Optional.of("bunk-room") : Optional.empty(),
+        "the bay is taken by a duct",
+        "the engineer",
+        LocalDate.of(2026, 11, 1),
+        LocalDate.of(2027, 3, 31),
+        bound.map(
+            words ->
+                new Waiver.Bound(
+                    Comparison.AT_LEAST,
+                    new Value.Literal(new Quantity(eighth, Units.INCH, "1/8 in"), length, SPAN),
+                    new Condition.IsA(
+                        new Reference.Bound(new Variable(0, BOX)), BOX, Optional.empty(), SPAN))),
+        text,
+        new Span(19, 24));
   }
 
   static ElementName box(String id, int line) {

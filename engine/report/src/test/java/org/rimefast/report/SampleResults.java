@@ -13,12 +13,16 @@ import org.rimefast.check.Measurement;
 import org.rimefast.check.MissingValue;
 import org.rimefast.check.RuleResult;
 import org.rimefast.check.Truth;
+import org.rimefast.check.UnaskedReading;
 import org.rimefast.check.Verdict;
+import org.rimefast.check.WaiverUse;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Severity;
 import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Waiver;
 import org.rimefast.lang.source.SourceText;
+import org.rimefast.plan.InspectReading;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanSource;
 
@@ -100,6 +104,49 @@ final class SampleResults {
                 List.of(),
                 Optional.of("the plan has no panel"))),
         List.of("lining-closes", "labels-in-place"));
+  }
+
+  /** One finding waived and one not; every state of a waiver; readings that nobody asked for. */
+  static CheckResult waived() {
+    Waiver used = SampleParts.waiver(CLEAR.id(), "R-3", Optional.of("down to 1/8 in"));
+    List<WaiverUse> uses = new ArrayList<>();
+    for (WaiverUse.State state : WaiverUse.State.values()) {
+      boolean isUsed = state == WaiverUse.State.USED;
+      uses.add(
+          new WaiverUse(
+              isUsed
+                  ? used
+                  : SampleParts.waiver(
+                      CLEAR.id(), state.words().replace(' ', '-'), Optional.empty()),
+              state,
+              isUsed ? 1 : 0,
+              isUsed ? List.of("box R-4") : List.of(),
+              isUsed ? List.of("box R-5") : List.of(),
+              state == WaiverUse.State.UNUSED ? List.of("unused") : List.of()));
+    }
+    CheckResult open = of(CLEAR, List.of(tooClose("R-3", 48).waivedBy(used), tooClose("R-4", 49)));
+    return new CheckResult(
+        open.engine(),
+        open.standard(),
+        open.standardHash(),
+        open.plan(),
+        new CheckOptions(Optional.empty(), Optional.of(LocalDate.of(2026, 11, 25)), 1),
+        open.rules(),
+        open.notDue(),
+        uses,
+        List.of(
+            new UnaskedReading(
+                new InspectReading(
+                    "/readings/0",
+                    "covers",
+                    "R-3",
+                    true,
+                    null,
+                    "the foreman",
+                    LocalDate.of(2026, 11, 20),
+                    null),
+                "box R-3",
+                "the standard has no inspect item covers")));
   }
 
   static CheckResult clean() {

@@ -30,6 +30,22 @@ class TextReportTest {
   }
 
   @Test
+  void whatIsWaivedIsMarkedAndCountedApart() throws IOException {
+    Golden.check("waived.txt", TextReport.write(SampleResults.waived(), TextOptions.PLAIN));
+  }
+
+  @Test
+  void aPlanWhoseFindingsAreAllWaivedSaysSo() {
+    CheckResult waived = SampleResults.waived();
+    CheckResult all =
+        SampleResults.of(
+            waived.rules().get(0).rule(), List.of(waived.rules().get(0).findings().get(0)));
+    assertThat(TextReport.write(all, TextOptions.PLAIN))
+        .contains("nothing broken but what is waived")
+        .doesNotContain("Do not pass the hold point");
+  }
+
+  @Test
   void narrowLinesWrap() throws IOException {
     Golden.check(
         "everything-80.txt",

@@ -168,6 +168,21 @@ public sealed interface Condition {
   }
 
   /**
+   * A question that was answered on site as it should be, and a value read there that keeps to its
+   * limit. Unknown as long as nobody answered.
+   *
+   * @param subject the element that is looked at
+   * @param question what is asked
+   * @param span the text it was read from
+   */
+  record Answered(Reference subject, Question question, Span span) implements Condition {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitAnswered(this);
+    }
+  }
+
+  /**
    * One method for each kind of condition, so that a new kind breaks every full pass at compile
    * time.
    */
@@ -187,5 +202,7 @@ public sealed interface Condition {
     R visitSame(Same same);
 
     R visitQuantified(Quantified quantified);
+
+    R visitAnswered(Answered answered);
   }
 }

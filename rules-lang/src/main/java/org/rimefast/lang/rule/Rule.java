@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.rimefast.lang.source.Span;
 
 /**
- * One rule of a standard.
+ * One rule of a standard, or one inspect item: a rule whose requirement is an answer.
  *
  * @param id its name in findings and waivers, unique in the standard
  * @param title one line for people
@@ -22,6 +22,7 @@ import org.rimefast.lang.source.Span;
  * @param sentence the rule's sentence in the words it is written in, on one line, without comments
  *     and spaced the same however it was laid out
  * @param sentenceSpan where the sentence stands
+ * @param question what an inspect item asks; empty for a rule
  * @param span the whole rule
  */
 public record Rule(
@@ -37,4 +38,38 @@ public record Rule(
     String source,
     String sentence,
     Span sentenceSpan,
-    Span span) {}
+    Optional<Question> question,
+    Span span) {
+
+  /** A rule that asks nothing on site. */
+  public Rule(
+      String id,
+      String title,
+      Variable subject,
+      Optional<Condition> where,
+      Optional<Condition> onlyIf,
+      Condition requirement,
+      Severity severity,
+      String stage,
+      String because,
+      String source,
+      String sentence,
+      Span sentenceSpan,
+      Span span) {
+    this(
+        id,
+        title,
+        subject,
+        where,
+        onlyIf,
+        requirement,
+        severity,
+        stage,
+        because,
+        source,
+        sentence,
+        sentenceSpan,
+        Optional.empty(),
+        span);
+  }
+}

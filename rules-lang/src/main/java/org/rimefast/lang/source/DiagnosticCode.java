@@ -31,6 +31,8 @@ public enum DiagnosticCode {
   BAD_NUMBER,
   /** A number followed by what looks like a unit and is none. */
   UNKNOWN_UNIT,
+  /** A date that is not written as year-month-day, or a day that no calendar has. */
+  BAD_DATE,
   /** Text that belongs to no statement. */
   STRAY_TEXT,
   /** A statement whose shape cannot be read. */
@@ -39,7 +41,13 @@ public enum DiagnosticCode {
   MISSING_STANDARD,
   /** The statement that names the standard is not the first, or there are two. */
   MISPLACED_STANDARD,
-  /** A rule without a part that every rule has, such as its severity. */
+  /** A file of waivers without the statement that names the standard. */
+  MISSING_WAIVERS,
+  /** Waivers for another standard than the one at hand. */
+  OTHER_STANDARD,
+  /** A statement that belongs into another kind of file. */
+  MISPLACED_STATEMENT,
+  /** A rule, inspect item or waiver without a part that every rule has, such as its severity. */
   MISSING_PART,
   /** A part of a statement that is given twice. */
   REPEATED_PART,
@@ -59,6 +67,12 @@ public enum DiagnosticCode {
   BAD_EDIT,
   /** A statement in a file of another kind. */
   WRONG_FILE,
+  /** An answer that is not yes or no. */
+  UNKNOWN_ANSWER,
+  /** A waiver that ends before it begins. */
+  WRONG_PERIOD,
+  /** A waiver that reaches to a number which the rule's limit cannot be compared with. */
+  WRONG_BOUND,
   /** A rule, constant, term or case with the name of another. */
   REPEATED_NAME,
   /** A constant or term with a name that the vocabulary or the language uses. */

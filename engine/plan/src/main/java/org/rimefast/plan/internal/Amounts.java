@@ -122,6 +122,28 @@ final class Amounts {
     return amount;
   }
 
+  /** A value of any kind, always written with its unit. */
+  static @Nullable Amount anyQuantity(
+      Context context, Node node, Supplier<String> label, String example) {
+    Dimension dimension = Dimension.TEMPERATURE;
+    if (node instanceof Node.Text text) {
+      Matcher split = PLUS_MINUS.matcher(text.value());
+      String before = split.find() ? text.value().substring(0, split.start()) : text.value();
+      if (QuantityParser.parse(before) instanceof Parsed.Ok ok
+          && !ok.quantity().unit().equals(Units.ONE)) {
+        dimension = ok.quantity().dimension();
+      }
+    } else if (!(node instanceof Node.Numeral)) {
+      context.faults.add(
+          "wrong-type",
+          node,
+          label.get() + " must be a value with its unit; here stands " + node.kind() + ".",
+          "Write it as " + example + ", or leave the field out if nothing was read.");
+      return null;
+    }
+    return quantity(context, node, label, dimension, example);
+  }
+
   private static @Nullable String outOfRange(Dimension dimension, Rational si) {
     if (dimension.equals(Dimension.TEMPERATURE) && si.signum() < 0) {
       return "nothing is colder than -273.15 degC";

@@ -46,6 +46,7 @@ public final class Assembler {
       fields.add(list.field());
     }
     fields.add("runs");
+    fields.add("readings");
     return List.copyOf(fields);
   }
 
@@ -87,6 +88,8 @@ public final class Assembler {
     }
     RunsReader runs = new RunsReader(context, ids);
     runs.read(fields);
+    ReadingsReader readings = new ReadingsReader(context, ids);
+    readings.read(fields);
     if (complete) {
       ids.checkReferences();
     }
@@ -112,6 +115,7 @@ public final class Assembler {
             openings.openings(),
             parts.parts(),
             runs.runs(),
+            readings.readings(),
             new PlanSource("", "", Map.of())));
   }
 

@@ -12,6 +12,7 @@ import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
 import org.rimefast.plan.FaceBuild.Foam;
 import org.rimefast.plan.FaceBuild.Ribs;
+import org.rimefast.plan.InspectReading;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.Products;
 import org.rimefast.plan.Room;
@@ -58,6 +59,9 @@ public final class PlanTree {
     new ElementTrees(this, root).parts(plan.parts());
     for (Run run : plan.runs()) {
       run(TreeMaker.item(TreeMaker.sequenceOf(root, "runs")), run);
+    }
+    for (InspectReading reading : plan.readings()) {
+      reading(TreeMaker.item(TreeMaker.sequenceOf(root, "readings")), reading);
     }
     return root;
   }
@@ -216,6 +220,16 @@ public final class PlanTree {
       length(made, "up", point.up());
       length(made, "depth", point.depth());
     }
+  }
+
+  private static void reading(Structure node, InspectReading reading) {
+    TreeMaker.text(node, "inspect", reading.inspect());
+    text(node, "of", reading.of());
+    TreeMaker.text(node, "answer", reading.answer() ? "yes" : "no");
+    quantity(node, "value", reading.value());
+    TreeMaker.text(node, "who", reading.who());
+    TreeMaker.text(node, "when", reading.when().toString());
+    text(node, "note", reading.note());
   }
 
   static void text(Structure node, String name, @Nullable String value) {

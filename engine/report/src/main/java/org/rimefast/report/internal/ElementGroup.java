@@ -20,7 +20,8 @@ import org.rimefast.check.Verdict;
 record ElementGroup(ElementName element, List<Finding> findings, List<Finding> waiting) {
 
   private static final Comparator<Finding> GRAVEST =
-      Comparator.<Finding>comparingInt(finding -> finding.rule().severity().ordinal())
+      Comparator.<Finding, Boolean>comparing(finding -> finding.waiver().isPresent())
+          .thenComparingInt(finding -> finding.rule().severity().ordinal())
           .thenComparingInt(finding -> rank(finding.verdict()));
 
   /** Groups the findings of a result; elements that only wait for values are left out. */

@@ -1,11 +1,18 @@
 package org.rimefast.report.internal;
 
-import java.util.Locale;
 import org.rimefast.report.UnusableInput;
 
 /** Writes why an input cannot be used. */
 public final class FaultText {
   private FaultText() {}
+
+  private static String words(UnusableInput.Kind kind) {
+    return switch (kind) {
+      case PLAN -> "plan";
+      case STANDARD -> "standard";
+      case WAIVERS -> "file of waivers";
+    };
+  }
 
   /** One paragraph for each fault, then how many there are. */
   public static void write(UnusableInput input, Page page) {
@@ -25,7 +32,7 @@ public final class FaultText {
         0,
         input.name()
             + ": this "
-            + input.kind().name().toLowerCase(Locale.ROOT)
+            + words(input.kind())
             + " cannot be used: "
             + (count == 1 ? "1 fault." : count + " faults."));
   }

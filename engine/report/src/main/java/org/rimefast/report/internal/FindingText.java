@@ -38,12 +38,16 @@ final class FindingText {
   void write(Finding finding) {
     Rule rule = finding.rule();
     Ink ink = finding.verdict() == Verdict.UNDECIDED ? Ink.UNDECIDED : Ink.of(rule.severity());
+    ink = finding.waiver().isPresent() ? Ink.NONE : ink;
     page.hang(2, tag(finding) + ":", 0, ink, title(rule));
     page.paragraph(4, finding.reason());
     shown.clear();
     for (Evidence evidence : finding.evidence()) {
       evidence(evidence, finding.reason(), 4);
     }
+    finding
+        .waiver()
+        .ifPresent(waiver -> page.hang(4, "waived:", 10, Ink.NONE, SiteText.allowed(waiver)));
     String before = told.putIfAbsent(rule.id(), finding.element().label());
     if (before == null) {
       why(rule, 4);
@@ -71,7 +75,10 @@ final class FindingText {
   }
 
   private static String tag(Finding finding) {
-    return SummaryText.capitals(finding.rule().severity()) + " " + finding.verdict().words();
+    return SummaryText.capitals(finding.rule().severity())
+        + " "
+        + finding.verdict().words()
+        + (finding.waiver().isPresent() ? " but waived" : "");
   }
 
   private void evidence(Evidence evidence, String told, int indent) {

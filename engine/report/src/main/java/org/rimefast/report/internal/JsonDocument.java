@@ -16,6 +16,7 @@ import java.util.Optional;
 import org.rimefast.check.CheckResult;
 import org.rimefast.check.RuleResult;
 import org.rimefast.check.Verdict;
+import org.rimefast.lang.rule.Question;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Severity;
 import org.rimefast.report.UnusableInput;
@@ -109,7 +110,8 @@ public final class JsonDocument {
       json.writeString(WellFormed.of(id));
     }
     json.writeEndArray();
-    new JsonFindings(json).write(result.findings());
+    new JsonFindings(json, result.waivers()).write(result.findings());
+    new JsonSite(json).write(result);
     summary(result);
     json.writeEndObject();
   }
@@ -128,8 +130,19 @@ public final class JsonDocument {
     for (Verdict verdict : Verdict.values()) {
       json.writeNumberField(JsonFindings.member(verdict), result.count(verdict));
     }
+    json.writeNumberField("waived", result.waived());
     json.writeEndObject();
     textOrNull("appliedToNothing", result.appliedToNothing());
+    if (rule.question().isPresent()) {
+      Question question = rule.question().get();
+      json.writeObjectFieldStart("question");
+      text("ask", question.ask());
+      text("answer", question.answerWord());
+      json.writeBooleanField("reading", question.limit().isPresent());
+      json.writeEndObject();
+    } else {
+      json.writeNullField("question");
+    }
     json.writeEndObject();
   }
 
@@ -142,12 +155,14 @@ public final class JsonDocument {
         json.writeNumberField(
             JsonFindings.member(verdict), SummaryText.count(result, severity, verdict));
       }
+      json.writeNumberField("waived", SummaryText.waived(result, severity));
       json.writeEndObject();
     }
     json.writeObjectFieldStart("all");
     for (Verdict verdict : Verdict.values()) {
       json.writeNumberField(JsonFindings.member(verdict), result.count(verdict));
     }
+    json.writeNumberField("waived", result.waived());
     json.writeEndObject();
     json.writeEndObject();
   }

@@ -11,14 +11,23 @@ import org.rimefast.check.Finding;
 import org.rimefast.check.Measurement;
 import org.rimefast.check.MissingValue;
 import org.rimefast.check.Verdict;
+import org.rimefast.check.WaiverUse;
+import org.rimefast.lang.rule.Waiver;
 import org.rimefast.plan.PlanSource;
 
 /** Writes findings with their evidence. */
 final class JsonFindings {
   private final JsonGenerator json;
+  private final List<WaiverUse> waivers;
 
-  JsonFindings(JsonGenerator json) {
+  /**
+   * A writer.
+   *
+   * @param waivers those of the result, in its order
+   */
+  JsonFindings(JsonGenerator json, List<WaiverUse> waivers) {
     this.json = json;
+    this.waivers = waivers;
   }
 
   void write(List<Finding> findings) throws IOException {
@@ -70,7 +79,18 @@ final class JsonFindings {
     }
     json.writeEndArray();
     missing(finding.missing());
+    waiver(finding);
     json.writeEndObject();
+  }
+
+  /** The waiver's place in the result's list. */
+  private void waiver(Finding finding) throws IOException {
+    if (finding.waiver().isEmpty()) {
+      json.writeNullField("waiver");
+      return;
+    }
+    List<Waiver> all = waivers.stream().map(WaiverUse::waiver).toList();
+    json.writeNumberField("waiver", all.indexOf(finding.waiver().get()));
   }
 
   private void evidence(Evidence evidence) throws IOException {

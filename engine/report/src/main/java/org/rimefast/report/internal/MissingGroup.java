@@ -31,6 +31,9 @@ record MissingGroup(MissingValue value, Set<String> descriptions, List<Waiting> 
    */
   record Waiting(Rule rule, Map<String, ElementName> elements, Set<String> others) {}
 
+  /** How JSON pointers name the item behind the last one of a list (RFC 6901). */
+  private static final String TO_BE_ADDED = "/-";
+
   static List<MissingGroup> of(List<Finding> findings) {
     Map<String, MissingGroup> groups = new LinkedHashMap<>();
     for (Finding finding : findings) {
@@ -38,7 +41,7 @@ record MissingGroup(MissingValue value, Set<String> descriptions, List<Waiting> 
         for (MissingValue missing : finding.missing()) {
           groups
               .computeIfAbsent(
-                  missing.pointer(),
+                  key(missing, finding),
                   pointer -> new MissingGroup(missing, new LinkedHashSet<>(), new ArrayList<>()))
               .add(missing, finding);
         }
@@ -54,6 +57,17 @@ record MissingGroup(MissingValue value, Set<String> descriptions, List<Waiting> 
             .thenComparing(Comparator.comparingInt(MissingGroup::findings).reversed())
             .thenComparing(group -> group.value.pointer(), NaturalOrder::compare));
     return found;
+  }
+
+  /** What would be added to one list is told by rule: it is not one value for all. */
+  private static String key(MissingValue missing, Finding finding) {
+    boolean added = missing.pointer().endsWith(TO_BE_ADDED);
+    return added ? missing.pointer() + '\n' + finding.rule().id() : missing.pointer();
+  }
+
+  /** True for items that are still to be added to a list of the plan. */
+  boolean isToBeAdded() {
+    return value.pointer().endsWith(TO_BE_ADDED);
   }
 
   /** How many findings wait. */

@@ -2,6 +2,7 @@ package org.rimefast.report.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import org.rimefast.check.CheckResult;
 import org.rimefast.check.Verdict;
 import org.rimefast.lang.rule.Severity;
@@ -15,15 +16,21 @@ record Outcome(String sentence) {
 
   static Outcome of(CheckResult result) {
     List<String> parts = new ArrayList<>();
-    add(parts, "broken", result, Verdict.BROKEN);
-    add(parts, "could not be worked out", result, Verdict.ERROR);
-    add(parts, "undecided", result, Verdict.UNDECIDED);
+    add(parts, "broken", severity -> SummaryText.open(result, severity));
+    add(parts, "could not be worked out", counting(result, Verdict.ERROR));
+    add(parts, "undecided", counting(result, Verdict.UNDECIDED));
+    boolean sound = parts.isEmpty();
+    add(parts, "broken and waived", severity -> SummaryText.waived(result, severity));
+    String waived = sound && !parts.isEmpty() ? " " + "B" + parts.get(0).substring(1) + "." : "";
     return new Outcome(
-        parts.isEmpty() ? sound(result) : String.join("; ", parts) + "." + advice(result));
+        sound ? sound(result) + waived : String.join("; ", parts) + "." + advice(result));
   }
 
   private static String sound(CheckResult result) {
     int met = result.count(Verdict.MET);
+    if (met == 0 && result.waived() > 0) {
+      return "nothing broken but what is waived, nothing undecided.";
+    }
     if (met == 0) {
       return "no rule spoke of anything in this plan, so nothing was checked.";
     }
@@ -34,10 +41,14 @@ record Outcome(String sentence) {
     return count == 1 ? "once" : count + " times";
   }
 
-  private static void add(List<String> parts, String name, CheckResult result, Verdict verdict) {
+  private static ToIntFunction<Severity> counting(CheckResult result, Verdict verdict) {
+    return severity -> SummaryText.count(result, severity, verdict);
+  }
+
+  private static void add(List<String> parts, String name, ToIntFunction<Severity> counted) {
     List<String> counts = new ArrayList<>();
     for (Severity severity : Severity.values()) {
-      int count = SummaryText.count(result, severity, verdict);
+      int count = counted.applyAsInt(severity);
       if (count > 0) {
         counts.add(count + " " + severity.word());
       }
@@ -49,7 +60,7 @@ record Outcome(String sentence) {
 
   private static String advice(CheckResult result) {
     int broken =
-        SummaryText.count(result, Severity.HOLD, Verdict.BROKEN)
+        SummaryText.open(result, Severity.HOLD)
             + SummaryText.count(result, Severity.HOLD, Verdict.ERROR);
     if (broken > 0) {
       return " Do not pass the hold point.";

@@ -16,15 +16,24 @@ public final class OverviewText {
     page.section("ALL PLANS");
     if (!results.isEmpty()) {
       List<List<String>> rows = new ArrayList<>();
-      rows.add(List.of("broken:", "hold", "fix", "advise", "error", "undecided", "met"));
+      boolean waived = results.stream().anyMatch(result -> result.waived() > 0);
+      List<String> head =
+          new ArrayList<>(List.of("broken:", "hold", "fix", "advise", "error", "undecided", "met"));
+      if (waived) {
+        head.add("waived");
+      }
+      rows.add(head);
       for (CheckResult result : results) {
         List<String> row = new ArrayList<>(List.of(result.plan().source().name()));
         for (Severity severity : Severity.values()) {
-          row.add(Integer.toString(SummaryText.count(result, severity, Verdict.BROKEN)));
+          row.add(Integer.toString(SummaryText.open(result, severity)));
         }
         row.add(Integer.toString(result.count(Verdict.ERROR)));
         row.add(Integer.toString(result.count(Verdict.UNDECIDED)));
         row.add(Integer.toString(result.count(Verdict.MET)));
+        if (waived) {
+          row.add(Integer.toString(result.waived()));
+        }
         rows.add(row);
       }
       Table.write(page, rows);

@@ -107,16 +107,16 @@ public final class ResultText {
       page.blank();
       page.ends(
           Ink.HEADING,
-          described(group.descriptions()),
+          described(group.descriptions(), group.isToBeAdded()),
           FindingText.place(file, group.value().place()));
       int waiting = group.findings();
       page.paragraph(
           2,
-          "To be given at "
+          (group.isToBeAdded() ? "To be added at " : "To be given at ")
               + group.value().pointer()
               + "; "
               + (waiting == 1 ? "1 verdict waits" : waiting + " verdicts wait")
-              + " for it:");
+              + (group.isToBeAdded() && waiting > 1 ? " for them:" : " for it:"));
       for (MissingGroup.Waiting one : group.waiting()) {
         rules.putIfAbsent(one.rule().id(), one.rule());
         waiting(one);
@@ -140,10 +140,12 @@ public final class ResultText {
     }
   }
 
-  private static String described(Set<String> descriptions) {
+  private static String described(Set<String> descriptions, boolean added) {
     int more = descriptions.size() - 1;
     String first = descriptions.iterator().next();
-    return more == 0 ? first : first + ", and " + more + " more of the same row";
+    return more == 0
+        ? first
+        : first + ", and " + more + " more" + (added ? "" : " of the same row");
   }
 
   private static String named(Collection<ElementName> elements) {

@@ -29,6 +29,7 @@ final class SummaryText {
     outcome(page, result);
     idle();
     notDue();
+    new SiteText(page, result).write();
     page.blank();
     provenance();
     page.blank();
@@ -51,17 +52,29 @@ final class SummaryText {
     for (Verdict verdict : Verdict.values()) {
       head.add(verdict.words());
     }
+    if (hasWaivers()) {
+      head.add("waived");
+    }
     rows.add(head);
     for (Severity severity : Severity.values()) {
       List<String> row = new ArrayList<>(List.of(severity.word()));
       for (Verdict verdict : Verdict.values()) {
-        row.add(Integer.toString(count(result, severity, verdict)));
+        boolean broken = verdict == Verdict.BROKEN;
+        int count = broken ? open(result, severity) : count(result, severity, verdict);
+        row.add(Integer.toString(count));
+      }
+      if (hasWaivers()) {
+        row.add(Integer.toString(waived(result, severity)));
       }
       rows.add(row);
     }
     List<String> total = new ArrayList<>(List.of("all"));
     for (Verdict verdict : Verdict.values()) {
-      total.add(Integer.toString(result.count(verdict)));
+      int waived = verdict == Verdict.BROKEN ? result.waived() : 0;
+      total.add(Integer.toString(result.count(verdict) - waived));
+    }
+    if (hasWaivers()) {
+      total.add(Integer.toString(result.waived()));
     }
     rows.add(total);
     Table.write(page, rows);
@@ -70,17 +83,27 @@ final class SummaryText {
   /** Which rules the findings come from, gravest first. */
   private void byRule() {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("rule", "severity", "broken", "undecided", "error"));
+    List<String> head =
+        new ArrayList<>(List.of("rule", "severity", "broken", "undecided", "error"));
+    if (hasWaivers()) {
+      head.add("waived");
+    }
+    rows.add(head);
     for (Severity severity : Severity.values()) {
       for (RuleResult rule : result.rules()) {
         if (rule.rule().severity() == severity && !rule.findings().isEmpty()) {
-          rows.add(
-              List.of(
-                  rule.rule().id(),
-                  severity.word(),
-                  Integer.toString(rule.count(Verdict.BROKEN)),
-                  Integer.toString(rule.count(Verdict.UNDECIDED)),
-                  Integer.toString(rule.count(Verdict.ERROR))));
+          List<String> row =
+              new ArrayList<>(
+                  List.of(
+                      rule.rule().id(),
+                      severity.word(),
+                      Integer.toString(rule.count(Verdict.BROKEN) - rule.waived()),
+                      Integer.toString(rule.count(Verdict.UNDECIDED)),
+                      Integer.toString(rule.count(Verdict.ERROR))));
+          if (hasWaivers()) {
+            row.add(Integer.toString(rule.waived()));
+          }
+          rows.add(row);
         }
       }
     }
@@ -98,6 +121,26 @@ final class SummaryText {
       }
     }
     return count;
+  }
+
+  /** How many are broken and not waived. */
+  static int open(CheckResult result, Severity severity) {
+    return count(result, severity, Verdict.BROKEN) - waived(result, severity);
+  }
+
+  /** How many are broken and waived. */
+  static int waived(CheckResult result, Severity severity) {
+    int count = 0;
+    for (RuleResult rule : result.rules()) {
+      if (rule.rule().severity() == severity) {
+        count += rule.waived();
+      }
+    }
+    return count;
+  }
+
+  private boolean hasWaivers() {
+    return !result.waivers().isEmpty();
   }
 
   private void idle() {

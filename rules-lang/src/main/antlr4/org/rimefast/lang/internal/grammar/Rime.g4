@@ -7,11 +7,13 @@
  */
 grammar Rime;
 
-// All but QUANTITY are words only of cases, and words like any other in all other statements.
+// All but QUANTITY are words only of cases, inspect items or waivers, and words like any other in all
+// other statements.
 tokens {
   QUANTITY,
   PLAN, SET, REMOVE, ADD, EXPECT, TO, OF, EVERY, MET, BROKEN, UNDECIDED, ERROR_WORD, NOTHING,
-  APPLICABLE, WANT, WITHIN, TOLERANCE
+  APPLICABLE, WANT, WITHIN, TOLERANCE,
+  ASK, ANSWER, READING, IN, APPROVED, FROM, UNTIL, DOWN, UP
 }
 
 standardStatement
@@ -96,6 +98,59 @@ caseElements
 caseWord
   : word
   | TO
+  ;
+
+inspectStatement
+  : INSPECT id=WORD text FOR phrase whereClause? inspectField* EOF
+  ;
+
+inspectField
+  : field                      # sharedInspectField
+  | key=ASK text               # askField
+  | key=ANSWER WORD            # answerField
+  | key=READING readingLimit   # readingField
+  ;
+
+readingLimit
+  : readingBound MINUS? literal=(QUANTITY | NUMBER)   # literalLimit
+  | readingBound word+                                # namedLimit
+  ;
+
+readingBound
+  : AT LEAST
+  | AT MOST
+  | MORE_WORD THAN
+  | LESS_WORD THAN
+  | AT_LEAST_SIGN
+  | AT_MOST_SIGN
+  | MORE_SIGN
+  | LESS_SIGN
+  ;
+
+waiversStatement
+  : WAIVERS FOR name=WORD headerField* EOF
+  ;
+
+waiveStatement
+  : WAIVE ruleId=WORD FOR waived waiverField* EOF
+  ;
+
+// A text alone could also be a phrase; the first alternative wins.
+waived
+  : TEXT (COMMA TEXT)*    # namedElements
+  | phrase whereClause?   # describedElements
+  ;
+
+waiverField
+  : field                                                      # sharedWaiverField
+  | key=IN WORD text                                           # planField
+  | key=APPROVED BY text                                       # approvedField
+  | key=(FROM | UNTIL) date                                    # dateField
+  | key=(DOWN | UP) WORD MINUS? literal=(QUANTITY | NUMBER)    # boundField
+  ;
+
+date
+  : NUMBER
   ;
 
 field
@@ -240,6 +295,9 @@ word
   | RULE
   | CASE
   | CASES
+  | INSPECT
+  | WAIVERS
+  | WAIVE
   ;
 
 STANDARD: 'standard';
@@ -251,6 +309,9 @@ BE: 'be';
 RULE: 'rule';
 CASE: 'case';
 CASES: 'cases';
+INSPECT: 'inspect';
+WAIVERS: 'waivers';
+WAIVE: 'waive';
 SEVERITY: 'severity';
 STAGE: 'stage';
 BECAUSE: 'because';

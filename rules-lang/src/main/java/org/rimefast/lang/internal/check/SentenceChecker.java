@@ -33,36 +33,94 @@ final class SentenceChecker {
       Optional<Condition> onlyIf,
       Condition requirement) {}
 
+  /** Which elements a statement speaks of. */
+  record Target(Variable subject, Optional<Condition> where, Scope scope) {}
+
+  /** The statement that a noun stands in, for messages. */
+  enum Use {
+    RULE(
+        "each box must ...; to ask for one of several: for each box, some bracket must hold it",
+        "\"must\"",
+        " must ...; how many or how much comes after \"must\""),
+    INSPECT("for each box where it is recessed", "what is asked", ""),
+    WAIVE(
+        "for \"R-7\", \"R-8\"; or: for each box where it is on the roof",
+        "the parts of the waiver",
+        "");
+
+    private final String example;
+    private final String next;
+    private final String rest;
+
+    Use(String example, String next, String rest) {
+      this.example = example;
+      this.next = next;
+      this.rest = rest;
+    }
+  }
+
   private final OperandReader operands;
+  private final Use use;
 
   SentenceChecker(OperandReader operands) {
+    this(operands, Use.RULE);
+  }
+
+  SentenceChecker(OperandReader operands, Use use) {
     this.operands = operands;
+    this.use = use;
   }
 
   Result<Checked> check(Sentence sentence) {
-    Result<Kind> found = noun(sentence);
+    List<Diagnostic> problems = new ArrayList<>();
+    Result<Target> found =
+        target(sentence.forEach(), sentence.subject(), sentence.where(), problems);
     if (!found.isOk()) {
       return Result.bad(found.problems());
     }
-    Kind kind = found.get();
-    Span named = sentence.subject().span();
-    Span whole = sentence.where().map(clause -> named.to(clause.span())).orElse(named);
-    Scope scope = Scope.of(kind.noun(), kind.singular(), named);
-    Variable subject = scope.spoken().get(0).variable();
-    List<Diagnostic> problems = new ArrayList<>();
-    Optional<Condition> where = kind.and(where(sentence, scope, problems), subject, named, whole);
+    Scope scope = found.get().scope();
     Optional<Condition> onlyIf = onlyIf(sentence, scope, problems);
     Result<Condition> requirement = requirement(sentence, scope);
     problems.addAll(requirement.problems());
     if (!problems.isEmpty()) {
       return Result.bad(problems);
     }
-    return Result.ok(new Checked(subject, where, onlyIf, requirement.get()));
+    return Result.ok(
+        new Checked(found.get().subject(), found.get().where(), onlyIf, requirement.get()));
   }
 
-  private Optional<Condition> where(Sentence sentence, Scope scope, List<Diagnostic> problems) {
-    Optional<Clause> clause = sentence.where();
-    List<Phrase.Item> items = sentence.subject().items();
+  /** The elements after {@code for}, in a statement that says no more of them. */
+  Result<Target> target(Phrase subject, Optional<Clause> where) {
+    List<Diagnostic> problems = new ArrayList<>();
+    Result<Target> found = target(true, subject, where, problems);
+    return found.isOk() && !problems.isEmpty() ? Result.bad(problems) : found;
+  }
+
+  /**
+   * The elements that a statement speaks of.
+   *
+   * @param problems takes what is wrong with the condition, after which the rest can still be read
+   */
+  private Result<Target> target(
+      boolean forEach, Phrase words, Optional<Clause> where, List<Diagnostic> problems) {
+    Result<Kind> found = noun(forEach, words);
+    if (!found.isOk()) {
+      return Result.bad(found.problems());
+    }
+    Kind kind = found.get();
+    Span named = words.span();
+    Span whole = where.map(clause -> named.to(clause.span())).orElse(named);
+    Scope scope = Scope.of(kind.noun(), kind.singular(), named);
+    Variable subject = scope.spoken().get(0).variable();
+    Optional<Condition> condition =
+        kind.and(where(words, where, scope, problems), subject, named, whole);
+    return Result.ok(new Target(subject, condition, scope));
+  }
+
+  private Optional<Condition> where(
+      Phrase words, Optional<Clause> written, Scope scope, List<Diagnostic> problems) {
+    Optional<Clause> clause = written;
+    List<Phrase.Item> items = words.items();
     if (items.get(items.size() - 1) instanceof Phrase.WhereItem inner) {
       if (clause.isPresent()) {
         problems.add(
@@ -96,8 +154,8 @@ final class SentenceChecker {
   }
 
   /** The kind of element that the sentence is about. */
-  private Result<Kind> noun(Sentence sentence) {
-    List<Phrase.Item> items = new ArrayList<>(sentence.subject().items());
+  private Result<Kind> noun(boolean forEach, Phrase words) {
+    List<Phrase.Item> items = new ArrayList<>(words.items());
     Phrase.Item first = items.get(0);
     String determiner = first instanceof Phrase.WordItem word ? word.text() : "";
     boolean each = determiner.equals("each") || determiner.equals("every");
@@ -108,34 +166,33 @@ final class SentenceChecker {
         first instanceof Phrase.BoundItem
             || List.of("a", "an", "some", "no", "the", "another", "any", "all")
                 .contains(determiner);
-    if (misplaced || (sentence.forEach() && !each) || items.isEmpty()) {
-      return Result.bad(misplaced(sentence, first.span(), determiner));
+    if (misplaced || (forEach && !each) || items.isEmpty()) {
+      return Result.bad(misplaced(forEach, first.span(), determiner));
     }
     if (items.get(items.size() - 1) instanceof Phrase.WhereItem) {
       items.remove(items.size() - 1);
     }
     if (items.isEmpty()) {
-      return Result.bad(misplaced(sentence, first.span(), determiner));
+      return Result.bad(misplaced(forEach, first.span(), determiner));
     }
     Span span = items.get(0).span().to(items.get(items.size() - 1).span());
     return noun(new Phrase(items, span));
   }
 
-  private static Diagnostic misplaced(Sentence sentence, Span span, String determiner) {
-    boolean no = determiner.equals("no");
+  private Diagnostic misplaced(boolean forEach, Span span, String determiner) {
+    boolean no = determiner.equals("no") && use == Use.RULE;
     return Problems.error(
         DiagnosticCode.MISPLACED_DETERMINER,
         span,
-        sentence.forEach()
+        forEach
             ? "After \"for\" comes \"each\" and a noun."
             : "A rule speaks of each element of a kind, so it begins with \"each\" or with the"
                 + " noun.",
         no
             ? "Write \"box must not ...\" for \"no box must ...\"."
-            : sentence.forEach()
+            : forEach && use == Use.RULE
                 ? "Write for example: for each box, its clearance must be at least 2 in"
-                : "Write for example: each box must ...; to ask for one of several: for each box,"
-                    + " some bracket must hold it");
+                : "Write for example: " + use.example);
   }
 
   private Result<Kind> noun(Phrase phrase) {
@@ -198,12 +255,14 @@ final class SentenceChecker {
         span,
         "After "
             + English.quoted(noun.get().singular())
-            + " comes \"where\" or \"must\", not "
+            + " comes \"where\" or "
+            + use.next
+            + ", not "
             + English.quoted(English.shortened(operands.textOf(span)))
             + ".",
         "Say which ones with \"where\": each "
             + noun.get()
-            + " where it is ... must ...; how many or how much comes after \"must\".");
+            + (use.rest.isEmpty() ? " where it is recessed" : " where it is ..." + use.rest + "."));
   }
 
   private Result<Condition> requirement(Sentence sentence, Scope scope) {

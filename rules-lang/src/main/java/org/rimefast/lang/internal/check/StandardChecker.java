@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.internal.message.English;
-import org.rimefast.lang.internal.message.Nearest;
 import org.rimefast.lang.internal.resolve.Constants;
 import org.rimefast.lang.internal.resolve.Dictionary;
 import org.rimefast.lang.internal.resolve.Problems;
@@ -20,7 +19,6 @@ import org.rimefast.lang.internal.syntax.Statement;
 import org.rimefast.lang.internal.syntax.Word;
 import org.rimefast.lang.rule.Constant;
 import org.rimefast.lang.rule.Rule;
-import org.rimefast.lang.rule.Severity;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.source.Diagnostic;
@@ -64,10 +62,24 @@ public final class StandardChecker {
     OperandReader operands = new OperandReader(dictionary, new Constants(constants), terms, source);
     TermChecker definitions = new TermChecker(dictionary, constants, terms, operands, diagnostics);
     definitions.check(statements);
+    InspectChecker inspections = new InspectChecker(dictionary, constants, operands, diagnostics);
     Map<String, Span> ids = new HashMap<>();
     for (Statement statement : statements) {
       if (statement instanceof Statement.Rule rule) {
         rule(rule, operands, ids);
+      } else if (statement instanceof Statement.Inspect inspect) {
+        takeId(inspect.id(), ids);
+        inspections.check(inspect).ifPresent(rules::add);
+      } else if (isOfWaivers(statement)) {
+        diagnostics.add(
+            Problems.error(
+                DiagnosticCode.MISPLACED_STATEMENT,
+                statement.span(),
+                "Waivers do not stand in a standard.",
+                "Put them in a file of their own, which begins with: waivers for "
+                    + Optional.ofNullable(header)
+                        .map(known -> known.name().text())
+                        .orElse("cold-steel-modules")));
       }
     }
     CaseChecker examples =
@@ -75,10 +87,21 @@ public final class StandardChecker {
             source, isWhole ? Optional.of(ids.keySet()) : Optional.empty(), diagnostics);
     List<Case> cases = examples.check(statements);
     examples.refuseHeader(statements);
-    return Optional.ofNullable(header).map(found -> standard(found, cases));
+    return Optional.ofNullable(header).map(found -> standard(found, terms, cases));
   }
 
-  private Standard standard(Statement.Header found, List<Case> cases) {
+  private static boolean isOfWaivers(Statement statement) {
+    return statement instanceof Statement.Waivers || statement instanceof Statement.Waive;
+  }
+
+  private void takeId(Word id, Map<String, Span> ids) {
+    Span first = ids.putIfAbsent(id.text(), id.span());
+    if (first != null) {
+      diagnostics.add(repeated("rule", id.text(), id.span(), first));
+    }
+  }
+
+  private Standard standard(Statement.Header found, Terms terms, List<Case> cases) {
     Fields fields = new Fields(found.fields(), new ArrayList<>());
     return new Standard(
         found.name().text(),
@@ -86,6 +109,7 @@ public final class StandardChecker {
         fields.text("title").orElse(""),
         fields.text("caution").orElse(""),
         List.copyOf(constants.values()),
+        terms.defined(),
         rules,
         cases,
         source);
@@ -165,23 +189,18 @@ public final class StandardChecker {
   }
 
   private void rule(Statement.Rule rule, OperandReader operands, Map<String, Span> ids) {
-    Span first = ids.putIfAbsent(rule.id().text(), rule.id().span());
-    if (first != null) {
-      diagnostics.add(repeated("rule", rule.id().text(), rule.id().span(), first));
-    }
-    Fields fields = new Fields(rule.fields(), diagnostics);
-    Optional<Severity> severity = severity(fields, rule);
-    Optional<String> stage = stage(fields, rule);
-    Optional<String> because = required(fields, rule, "because", "because \"room for foam\"");
-    Optional<String> origin =
-        required(fields, rule, "source", "source \"common practice, no source\"");
+    takeId(rule.id(), ids);
+    Optional<RuleParts.Parts> parts =
+        new RuleParts(
+                new Fields(rule.fields(), diagnostics),
+                rule.id(),
+                "rule",
+                "after its sentence",
+                diagnostics)
+            .read(dictionary.vocabulary().stages());
     Result<SentenceChecker.Checked> checked = new SentenceChecker(operands).check(rule.sentence());
     diagnostics.addAll(checked.problems());
-    if (!checked.isOk()
-        || severity.isEmpty()
-        || stage.isEmpty()
-        || because.isEmpty()
-        || origin.isEmpty()) {
+    if (!checked.isOk() || parts.isEmpty()) {
       return;
     }
     SentenceChecker.Checked sentence = checked.get();
@@ -193,76 +212,12 @@ public final class StandardChecker {
             sentence.where(),
             sentence.onlyIf(),
             sentence.requirement(),
-            severity.get(),
-            stage.get(),
-            because.get(),
-            origin.get(),
+            parts.get().severity(),
+            parts.get().stage(),
+            parts.get().because(),
+            parts.get().source(),
             rule.sentenceText(),
             rule.sentence().span(),
             rule.span()));
-  }
-
-  private Optional<String> required(
-      Fields fields, Statement.Rule rule, String key, String example) {
-    Optional<String> text = fields.text(key);
-    if (text.isEmpty()) {
-      diagnostics.add(
-          Problems.error(
-              DiagnosticCode.MISSING_PART,
-              rule.id().span(),
-              "The rule " + rule.id().text() + " has no " + English.quoted(key) + ".",
-              "Add after its sentence, for example: " + example));
-    }
-    return text;
-  }
-
-  private Optional<Severity> severity(Fields fields, Statement.Rule rule) {
-    Optional<Word> word = fields.word("severity");
-    if (word.isEmpty()) {
-      required(fields, rule, "severity", "severity hold");
-      return Optional.empty();
-    }
-    List<String> words = new ArrayList<>();
-    for (Severity severity : Severity.values()) {
-      if (severity.word().equals(word.get().text())) {
-        return Optional.of(severity);
-      }
-      words.add(severity.word());
-    }
-    diagnostics.add(notOneOf(DiagnosticCode.UNKNOWN_SEVERITY, "severity", word.get(), words));
-    return Optional.empty();
-  }
-
-  private Optional<String> stage(Fields fields, Statement.Rule rule) {
-    List<String> stages = dictionary.vocabulary().stages();
-    Optional<Word> word = fields.word("stage");
-    if (word.isEmpty()) {
-      String example = stages.isEmpty() ? "stage pre-foam" : "stage " + stages.get(0);
-      required(fields, rule, "stage", example);
-      return Optional.empty();
-    }
-    if (stages.contains(word.get().text())) {
-      return Optional.of(word.get().text());
-    }
-    diagnostics.add(notOneOf(DiagnosticCode.UNKNOWN_STAGE, "stage", word.get(), stages));
-    return Optional.empty();
-  }
-
-  private static Diagnostic notOneOf(
-      DiagnosticCode code, String kind, Word word, List<String> words) {
-    List<String> near = Nearest.to(word.text(), words);
-    String headline =
-        "There is no " + kind + " " + English.quoted(English.shortened(word.text())) + ".";
-    String all = "It can be " + English.either(words, 10) + ".";
-    if (near.isEmpty()) {
-      return Problems.error(code, word.span(), headline, all);
-    }
-    return Problems.fixable(
-        code,
-        word.span(),
-        headline,
-        "Did you mean " + English.quoted(near.get(0)) + "? " + all,
-        word.span(),
-        near.get(0));
   }
 }

@@ -86,6 +86,11 @@ final class TermUses implements Condition.Visitor<Integer>, Value.Visitor<Intege
   }
 
   @Override
+  public Integer visitAnswered(Condition.Answered answered) {
+    return 0;
+  }
+
+  @Override
   public Integer visitQuantified(Condition.Quantified quantified) {
     return sum(quantified.where()) + count(quantified.body());
   }

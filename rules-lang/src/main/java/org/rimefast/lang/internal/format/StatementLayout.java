@@ -27,6 +27,8 @@ final class StatementLayout {
     this.pieces = pieces;
     this.lines = lines;
     this.sentenceStart = sentenceStart();
+    // What is waived stands in the first line, and can be a long list or a condition.
+    this.inSentence = textOf(0).equals("waive");
   }
 
   static void write(SourceText source, List<Piece> pieces, Lines lines) {
@@ -51,9 +53,9 @@ final class StatementLayout {
     flush();
   }
 
-  /** The first piece after id and title of a rule; -1 in other statements. */
+  /** The first piece after id and title of a rule or inspect item; -1 in other statements. */
   private int sentenceStart() {
-    if (!textOf(0).equals("rule")) {
+    if (!textOf(0).equals("rule") && !textOf(0).equals("inspect")) {
       return -1;
     }
     int at = 2;

@@ -176,7 +176,8 @@ final class LexicalProblems {
 
   private Optional<Diagnostic> capital(List<Token> tokens, int i) {
     Token token = tokens.get(i);
-    if (i > 0 && isTextWord(tokens.get(i - 1).getType())) {
+    boolean approver = i > 1 && tokens.get(i - 2).getType() == RimeParser.APPROVED;
+    if (approver || (i > 0 && isTextWord(tokens.get(i - 1).getType()))) {
       // That the text has no quotes says more than that a word of it has a capital.
       return Optional.empty();
     }
@@ -232,7 +233,8 @@ final class LexicalProblems {
   }
 
   private static boolean isTextWord(int type) {
-    return type == RimeLexer.TITLE
+    return type == RimeParser.ASK
+        || type == RimeLexer.TITLE
         || type == RimeLexer.CAUTION
         || type == RimeLexer.BECAUSE
         || type == RimeLexer.SOURCE;
@@ -242,8 +244,10 @@ final class LexicalProblems {
     return error(
         DiagnosticCode.STRAY_TEXT,
         span(token),
-        "A statement begins with \"standard\", \"let\", \"rule\" or \"case\" at the start of a line.",
-        "Begin with: standard cold-steel-modules edition 2026-11");
+        "A statement begins with \"standard\", \"let\", \"rule\", \"inspect\" or \"case\" at the start"
+            + " of a line.",
+        "Begin with: standard cold-steel-modules edition 2026-11; a file of waivers with: waivers for"
+            + " cold-steel-modules");
   }
 
   static Diagnostic error(DiagnosticCode code, Span span, String headline, String help) {

@@ -12,24 +12,57 @@ final class Pieces {
 
   /** The pieces of one statement. */
   static List<Piece> of(List<Token> statement) {
-    boolean header = statement.get(0).getType() == RimeLexer.STANDARD;
+    int first = statement.get(0).getType();
+    boolean header = first == RimeLexer.STANDARD || first == RimeLexer.WAIVERS;
     List<Piece> pieces = new ArrayList<>(statement.size());
-    for (Token token : statement) {
-      pieces.add(new Piece(kind(token.getType(), header), LexicalProblems.span(token)));
+    for (int i = 0; i < statement.size(); i++) {
+      Token token = statement.get(i);
+      boolean goesOn = goesOn(statement, i);
+      Kind kind = goesOn ? Kind.KEYWORD : kind(token.getType(), header);
+      pieces.add(new Piece(kind, LexicalProblems.span(token)));
     }
     return pieces;
   }
 
+  /** The second word of a part: the end of a period, and {@code to} before a bound. */
+  private static boolean goesOn(List<Token> statement, int i) {
+    int last = i < 1 ? Token.EOF : statement.get(i - 1).getType();
+    boolean period = i >= 2 && statement.get(i - 2).getType() == RimeParser.FROM;
+    return (statement.get(i).getType() == RimeParser.UNTIL && period)
+        || last == RimeParser.DOWN
+        || last == RimeParser.UP;
+  }
+
   private static Kind kind(int type, boolean header) {
     return switch (type) {
-      case RimeLexer.STANDARD, RimeLexer.LET, RimeLexer.RULE, RimeLexer.CASE, RimeLexer.CASES ->
+      case RimeLexer.STANDARD,
+          RimeLexer.LET,
+          RimeLexer.RULE,
+          RimeLexer.INSPECT,
+          RimeLexer.WAIVERS,
+          RimeLexer.WAIVE,
+          RimeLexer.CASE,
+          RimeLexer.CASES ->
           Kind.STATEMENT;
       case RimeParser.PLAN, RimeParser.SET, RimeParser.REMOVE, RimeParser.ADD, RimeParser.EXPECT ->
           Kind.PART;
       case RimeLexer.BLOCK, RimeLexer.UNCLOSED_BLOCK -> Kind.BLOCK;
       // Within a rule, these two are words like any other.
       case RimeLexer.TITLE, RimeLexer.CAUTION -> header ? Kind.PART : Kind.VALUE;
-      case RimeLexer.SEVERITY, RimeLexer.STAGE, RimeLexer.BECAUSE, RimeLexer.SOURCE -> Kind.PART;
+      case RimeLexer.SEVERITY,
+          RimeLexer.STAGE,
+          RimeLexer.BECAUSE,
+          RimeLexer.SOURCE,
+          RimeParser.ASK,
+          RimeParser.ANSWER,
+          RimeParser.READING,
+          RimeParser.IN,
+          RimeParser.APPROVED,
+          RimeParser.FROM,
+          RimeParser.UNTIL,
+          RimeParser.DOWN,
+          RimeParser.UP ->
+          Kind.PART;
       case RimeLexer.TEXT, RimeLexer.UNCLOSED_TEXT -> Kind.TEXT;
       case RimeLexer.MUST,
           RimeLexer.WITH,

@@ -156,6 +156,9 @@ public final class StatementReader {
       case RimeLexer.LET -> parser.letStatement();
       case RimeLexer.CASE -> parser.caseStatement();
       case RimeLexer.CASES -> parser.casesStatement();
+      case RimeLexer.INSPECT -> parser.inspectStatement();
+      case RimeLexer.WAIVERS -> parser.waiversStatement();
+      case RimeLexer.WAIVE -> parser.waiveStatement();
       default -> parser.ruleStatement();
     };
   }

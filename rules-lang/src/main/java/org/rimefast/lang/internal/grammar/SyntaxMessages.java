@@ -57,6 +57,9 @@ final class SyntaxMessages {
       case RimeLexer.LET -> constant();
       case RimeLexer.CASE, RimeLexer.CASES ->
           new CaseMessages(before, expected, rules, instead(), quoted()).message(statement);
+      case RimeLexer.INSPECT -> new SiteMessages(this, type, before).inspect();
+      case RimeLexer.WAIVERS -> new SiteMessages(this, type, before).waivers();
+      case RimeLexer.WAIVE -> new SiteMessages(this, type, before).waive();
       default -> rule();
     };
   }
@@ -184,7 +187,7 @@ final class SyntaxMessages {
     return say(quoted() + " cannot stand here.", hereCanStand());
   }
 
-  private String[] sentence() {
+  String[] sentence() {
     if (type == RimeLexer.MUST
         && isStart(before.getType())
         && !expects(RimeLexer.MUST)
@@ -265,7 +268,7 @@ final class SyntaxMessages {
         "Say what must hold: " + SENTENCE_EXAMPLE);
   }
 
-  private String[] fieldOr(String headline, String help) {
+  String[] fieldOr(String headline, String help) {
     return switch (before.getType()) {
       case RimeLexer.TITLE, RimeLexer.CAUTION, RimeLexer.BECAUSE, RimeLexer.SOURCE ->
           say(
@@ -350,15 +353,15 @@ final class SyntaxMessages {
     };
   }
 
-  private boolean expects(int token) {
+  boolean expects(int token) {
     return expected.contains(token);
   }
 
-  private boolean within(String rule) {
+  boolean within(String rule) {
     return rules.contains(rule);
   }
 
-  private String instead() {
+  String instead() {
     return type == Token.EOF ? "" : ", not " + quoted();
   }
 
@@ -366,7 +369,7 @@ final class SyntaxMessages {
     return type == Token.EOF ? "the sentence ends" : quoted();
   }
 
-  private String quoted() {
+  String quoted() {
     return type == Token.EOF
         ? "The end"
         : switch (type) {
@@ -400,7 +403,7 @@ final class SyntaxMessages {
         : "Here can stand: " + String.join(", ", words) + ".";
   }
 
-  private static String[] say(String headline, String help) {
+  static String[] say(String headline, String help) {
     return new String[] {English.sentence(headline), help};
   }
 }

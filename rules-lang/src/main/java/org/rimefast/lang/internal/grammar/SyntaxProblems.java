@@ -127,7 +127,8 @@ final class SyntaxProblems extends BaseErrorListener {
     return type == RimeLexer.SEVERITY
         || type == RimeLexer.STAGE
         || type == RimeLexer.BECAUSE
-        || type == RimeLexer.SOURCE;
+        || type == RimeLexer.SOURCE
+        || type >= RimeParser.ASK && type <= RimeParser.UP;
   }
 
   /** The token before one; the last if that is the end. */

@@ -47,11 +47,18 @@ final class Tokens {
 
   static boolean isStatementWord(Token token) {
     int type = token.getType();
-    return type == RimeLexer.STANDARD
-        || type == RimeLexer.LET
-        || type == RimeLexer.RULE
-        || type == RimeLexer.CASE
-        || type == RimeLexer.CASES;
+    return switch (type) {
+      case RimeLexer.STANDARD,
+          RimeLexer.LET,
+          RimeLexer.RULE,
+          RimeLexer.INSPECT,
+          RimeLexer.WAIVERS,
+          RimeLexer.WAIVE,
+          RimeLexer.CASE,
+          RimeLexer.CASES ->
+          true;
+      default -> false;
+    };
   }
 
   private boolean beginsStatement(Token token) {
@@ -65,7 +72,8 @@ final class Tokens {
     return at < 0 || text.charAt(at) == '\n' || text.charAt(at) == '\r';
   }
 
-  private Run join(List<Token> tokens) {
+  private Run join(List<Token> statement) {
+    List<Token> tokens = OwnWords.marked(statement);
     List<Token> joined = new ArrayList<>(tokens.size());
     List<Diagnostic> problems = new ArrayList<>();
     boolean isCase = tokens.get(0).getType() == RimeLexer.CASE;
@@ -116,9 +124,10 @@ final class Tokens {
         List.of());
   }
 
-  /** An edition such as {@code 2026-11} is a name, not a number. */
+  /** An edition such as {@code 2026-11} is a name, and a date is no number either. */
   private static boolean followsName(List<Token> before) {
-    return !before.isEmpty() && before.get(before.size() - 1).getType() == RimeLexer.EDITION;
+    int last = before.isEmpty() ? Token.EOF : before.get(before.size() - 1).getType();
+    return last == RimeLexer.EDITION || last == RimeParser.FROM || last == RimeParser.UNTIL;
   }
 
   private static Token quantity(Token number, int end) {

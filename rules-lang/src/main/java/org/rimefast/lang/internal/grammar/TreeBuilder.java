@@ -46,9 +46,12 @@ final class TreeBuilder {
       return new Statement.CaseFile(word(cases.name), whole());
     }
     if (tree instanceof RimeParser.CaseStatementContext found) {
-      return new CaseBuilder(source, this::folded).build(found, text(found.text()), whole());
+      return new CaseBuilder(source, c -> folded(ClauseBuilder.spanOf(c))).build(found, text(found.text()), whole());
     }
-    return rule((RimeParser.RuleStatementContext) tree);
+    if (tree instanceof RimeParser.RuleStatementContext rule) {
+      return rule(rule);
+    }
+    return new SiteBuilder(this, clauses, source, whole()).statement(tree);
   }
 
   private Span whole() {
@@ -56,17 +59,14 @@ final class TreeBuilder {
   }
 
   private Statement header(RimeParser.StandardStatementContext tree) {
-    List<Statement.Field> fields = new ArrayList<>();
-    for (RimeParser.HeaderFieldContext field : tree.headerField()) {
-      fields.add(new Statement.Field(word(field.key), text(field.text())));
-    }
     RimeParser.EditionContext edition = tree.edition();
     Token token = edition.getStart();
     Word written =
         edition instanceof RimeParser.TextEditionContext
             ? new Word(unquoted(token), span(token))
             : word(token);
-    return new Statement.Header(word(tree.name), written, fields, whole());
+    return new Statement.Header(
+        word(tree.name), written, headerFields(tree.headerField()), whole());
   }
 
   private Statement let(RimeParser.LetStatementContext tree) {
@@ -89,7 +89,7 @@ final class TreeBuilder {
     return new Statement.Let(name, quantity(written), span, fields(tree.field()), whole());
   }
 
-  private static List<Word> words(List<RimeParser.WordContext> trees) {
+  static List<Word> words(List<RimeParser.WordContext> trees) {
     List<Word> words = new ArrayList<>();
     for (RimeParser.WordContext tree : trees) {
       words.add(word(tree.getStart()));
@@ -102,20 +102,29 @@ final class TreeBuilder {
         word(tree.id),
         text(tree.text()),
         sentence(tree.sentence()),
-        folded(tree.sentence()),
+        folded(ClauseBuilder.spanOf(tree.sentence())),
         fields(tree.field()),
         whole());
   }
 
-  private List<Statement.Field> fields(List<RimeParser.FieldContext> trees) {
+  private static List<Statement.Field> fields(List<RimeParser.FieldContext> trees) {
     List<Statement.Field> fields = new ArrayList<>();
-    for (RimeParser.FieldContext tree : trees) {
-      if (tree instanceof RimeParser.TextFieldContext field) {
-        fields.add(new Statement.Field(word(field.key), text(field.text())));
-      } else {
-        RimeParser.WordFieldContext field = (RimeParser.WordFieldContext) tree;
-        fields.add(new Statement.Field(word(field.key), word(field.WORD().getSymbol())));
-      }
+    trees.forEach(tree -> fields.add(field(tree)));
+    return fields;
+  }
+
+  static Statement.Field field(RimeParser.FieldContext tree) {
+    if (tree instanceof RimeParser.TextFieldContext field) {
+      return new Statement.Field(word(field.key), text(field.text()));
+    }
+    RimeParser.WordFieldContext field = (RimeParser.WordFieldContext) tree;
+    return new Statement.Field(word(field.key), word(field.WORD().getSymbol()));
+  }
+
+  static List<Statement.Field> headerFields(List<RimeParser.HeaderFieldContext> trees) {
+    List<Statement.Field> fields = new ArrayList<>();
+    for (RimeParser.HeaderFieldContext field : trees) {
+      fields.add(new Statement.Field(word(field.key), text(field.text())));
     }
     return fields;
   }
@@ -151,18 +160,16 @@ final class TreeBuilder {
   }
 
   /**
-   * The words on one line, without comments and texts in triple quotes, spaced the same however
-   * they were laid out.
+   * A stretch on one line, without comments and texts in triple quotes, spaced the same however it
+   * was laid out.
    */
-  private String folded(ParserRuleContext sentence) {
-    int start = sentence.getStart().getStartIndex();
-    int stop = sentence.getStop().getStopIndex();
+  String folded(Span stretch) {
     StringBuilder folded = new StringBuilder();
     Piece.Kind earlier = Piece.Kind.KEYWORD;
     Piece.Kind left = Piece.Kind.KEYWORD;
     for (Piece piece : Pieces.of(tokens)) {
-      if (piece.span().start() < start
-          || piece.span().end() > stop + 1
+      if (piece.span().start() < stretch.start()
+          || piece.span().end() > stretch.end()
           || piece.kind() == Piece.Kind.BLOCK) {
         continue;
       }
@@ -182,7 +189,7 @@ final class TreeBuilder {
   }
 
   /** Texts that follow each other make one, with a space between. */
-  private static Word text(RimeParser.TextContext tree) {
+  static Word text(RimeParser.TextContext tree) {
     List<String> parts = new ArrayList<>();
     tree.TEXT().forEach(part -> parts.add(unquoted(part.getSymbol())));
     return new Word(String.join(" ", parts), ClauseBuilder.spanOf(tree));

@@ -135,6 +135,24 @@ public final class Readings implements Condition.Visitor<String>, Value.Visitor<
   }
 
   @Override
+  public String visitAnswered(Condition.Answered answered) {
+    String limit =
+        answered
+            .question()
+            .limit()
+            .map(
+                found ->
+                    ", reading " + found.comparison().sign() + " " + found.value().accept(this))
+            .orElse("");
+    return reference(answered.subject())
+        + " is answered "
+        + answered.question().answerWord()
+        + " at "
+        + answered.question().inspect()
+        + limit;
+  }
+
+  @Override
   public String visitQuantified(Condition.Quantified quantified) {
     String many =
         switch (quantified.quantifier()) {

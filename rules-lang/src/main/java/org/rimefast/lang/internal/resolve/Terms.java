@@ -1,5 +1,6 @@
 package org.rimefast.lang.internal.resolve;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,17 @@ public final class Terms {
   /** True for the term whose definition is being read. */
   boolean isCurrent(Kind kind) {
     return kind.singular().equals(current);
+  }
+
+  /** Every term that is defined, in the order of their announcement. */
+  public List<Term> defined() {
+    List<Term> defined = new ArrayList<>();
+    for (Kind kind : bySingular.values()) {
+      if (kind.term() != null) {
+        defined.add(kind.term());
+      }
+    }
+    return defined;
   }
 
   List<Kind> all() {

@@ -7,9 +7,7 @@ public record Piece(Kind kind, Span span) {
 
   /** What a piece is to a layout. */
   public enum Kind {
-    /**
-     * {@code standard}, {@code let}, {@code rule} and the like: begins one where it begins a line.
-     */
+    /** {@code standard}, {@code rule} and the like: begins a statement if it begins a line. */
     STATEMENT,
     /** The word that begins a part, such as {@code severity}. */
     PART,

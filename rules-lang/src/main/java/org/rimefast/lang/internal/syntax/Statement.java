@@ -2,10 +2,11 @@ package org.rimefast.lang.internal.syntax;
 
 import java.util.List;
 import java.util.Optional;
+import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.source.Span;
 import org.rimefast.units.Quantity;
 
-/** One statement of a standard. */
+/** One statement of a standard or of a file of waivers. */
 public sealed interface Statement {
   /** The whole statement. */
   Span span();
@@ -71,6 +72,85 @@ public sealed interface Statement {
     /** Copies the list. */
     public Case {
       steps = List.copyOf(steps);
+    }
+  }
+
+  /**
+   * {@code inspect ID "TITLE" for each NOUN where CONDITION ask "..." answer yes ...}.
+   *
+   * @param subject the words after {@code for}
+   * @param subjectText {@code for each NOUN where CONDITION} on one line, without comments
+   * @param subjectSpan where that stands
+   * @param limit the limit of the reading
+   */
+  record Inspect(
+      Word id,
+      Word title,
+      Phrase subject,
+      Optional<Clause> where,
+      String subjectText,
+      Span subjectSpan,
+      Optional<Limit> limit,
+      List<Field> fields,
+      Span span)
+      implements Statement {
+    /** Copies the list. */
+    public Inspect {
+      fields = List.copyOf(fields);
+    }
+  }
+
+  /**
+   * {@code reading at least 5 degC}.
+   *
+   * @param key the word {@code reading}
+   * @param value a quantity; empty for the name of a constant
+   * @param name the words of a constant's name; empty for a quantity
+   * @param valueSpan where the quantity or the name stands
+   * @param text the whole on one line, without comments
+   */
+  record Limit(
+      Word key,
+      Comparison comparison,
+      Optional<Quantity> value,
+      List<Word> name,
+      Span valueSpan,
+      String text) {
+    /** Copies the list. */
+    public Limit {
+      name = List.copyOf(name);
+    }
+  }
+
+  /** {@code waivers for STANDARD ...}. */
+  record Waivers(Word standard, List<Field> fields, Span span) implements Statement {
+    /** Copies the list. */
+    public Waivers {
+      fields = List.copyOf(fields);
+    }
+  }
+
+  /**
+   * {@code waive RULE for "ID", "ID" ...} or {@code waive RULE for each NOUN where CONDITION ...}.
+   *
+   * @param elements the ids; empty if the elements are described
+   * @param subject the words after {@code for}; empty if the elements are named
+   * @param targetText what stands after {@code for}, on one line, without comments
+   * @param fields its parts; one of two words, such as {@code down to}, has both in its key
+   */
+  record Waive(
+      Word rule,
+      List<Word> elements,
+      Optional<Phrase> subject,
+      Optional<Clause> where,
+      String targetText,
+      List<Field> fields,
+      Span span)
+      implements Statement {
+    /** Copies the lists. */
+    public Waive {
+      elements = List.copyOf(elements);
+      fields = List.copyOf(fields);
     }
   }
 

@@ -9,6 +9,7 @@ import org.rimefast.check.internal.Words;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Question;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Variable;
@@ -195,6 +196,21 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
         : !(argument instanceof Value.Literal
             || argument instanceof Value.Word
             || argument instanceof Value.Named);
+  }
+
+  @Override
+  public Nodes.Test visitAnswered(Condition.Answered answered) {
+    Question question = answered.question();
+    Question.Limit limit = question.limit().orElse(null);
+    double number = 0;
+    if (limit != null) {
+      number =
+          limit.value() instanceof Value.Named named
+              ? Words.si(named.constant().value())
+              : Words.si((Value.Literal) limit.value());
+    }
+    return new Answered(
+        question.inspect(), question.answer(), limit, number, find(answered.subject()));
   }
 
   private Nodes.Test[] tests(List<Condition> parts) {

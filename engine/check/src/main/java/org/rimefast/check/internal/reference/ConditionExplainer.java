@@ -141,6 +141,11 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
   }
 
   @Override
+  public Evidence visitAnswered(Condition.Answered answered) {
+    return new AnswerExplainer(scope, wanted).explain(answered);
+  }
+
+  @Override
   public Evidence visitQuantified(Condition.Quantified quantified) {
     return new QuantifiedExplainer(scope, wanted).explain(quantified);
   }

@@ -9,6 +9,7 @@ import org.rimefast.check.Truth;
 import org.rimefast.check.internal.Intervals;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Question;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.plan.Plan;
 import org.rimefast.units.Unit;
@@ -43,7 +44,23 @@ final class NumberComparison {
     Outcome.Interval a = left.value().get();
     Outcome.Interval b = right.value().get();
     Truth truth = Intervals.compare(compare.comparison(), a.least(), a.most(), b.least(), b.most());
-    Measurement measurement = measurement(compare, quantity, a, b);
+    Unit unit = Printing.unit(compare, scope.facts().plan());
+    Measurement measurement =
+        measurement(compare.comparison(), compare.right(), unit, quantity, a, b);
+    return evidence(measurement, truth, both);
+  }
+
+  /** What a value that was read on site has to say about its limit. */
+  Evidence read(String quantity, Outcome<Outcome.Interval> value, Question.Limit limit) {
+    Outcome.Interval a = value.value().orElseThrow();
+    Outcome.Interval b = new ValueFinder(scope).number(limit.value()).value().orElseThrow();
+    Truth truth = Intervals.compare(limit.comparison(), a.least(), a.most(), b.least(), b.most());
+    Unit unit = Printing.unitOf(limit.value()).orElse(limit.type().example());
+    Measurement measurement = measurement(limit.comparison(), limit.value(), unit, quantity, a, b);
+    return evidence(measurement, truth, value);
+  }
+
+  private Evidence evidence(Measurement measurement, Truth truth, Outcome<Outcome.Interval> both) {
     return new Evidence(
         statement(measurement, truth, both.missing()),
         truth,
@@ -54,10 +71,14 @@ final class NumberComparison {
   }
 
   private Measurement measurement(
-      Condition.Compare compare, String quantity, Outcome.Interval a, Outcome.Interval b) {
+      Comparison comparison,
+      Value limit,
+      Unit unit,
+      String quantity,
+      Outcome.Interval a,
+      Outcome.Interval b) {
     Plan plan = scope.facts().plan();
-    Unit unit = Printing.unit(compare, plan);
-    Comparison asked = wanted ? compare.comparison() : opposite(compare.comparison());
+    Comparison asked = wanted ? comparison : opposite(comparison);
     double margin = margin(asked, a, b);
     return new Measurement(
         quantity,
@@ -67,8 +88,8 @@ final class NumberComparison {
         Printing.inPlanUnits(a, unit, plan),
         asked,
         b.least(),
-        limitText(compare.right(), b, unit),
-        limitName(compare.right()),
+        limitText(limit, b, unit),
+        limitName(limit),
         margin,
         Printing.amount(margin, unit));
   }

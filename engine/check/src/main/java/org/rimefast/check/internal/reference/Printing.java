@@ -23,7 +23,7 @@ final class Printing {
   }
 
   /** The first unit of a dimension that is written in a value. */
-  private static Optional<Unit> unitOf(Value value, Dimension dimension) {
+  static Optional<Unit> unitOf(Value value, Dimension dimension) {
     if (value instanceof Value.Literal literal) {
       return Optional.of(literal.quantity().unit())
           .filter(unit -> unit.dimension().equals(dimension));

@@ -1,0 +1,176 @@
+package org.rimefast.lang.internal.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.rimefast.lang.internal.resolve.Typing;
+import org.rimefast.lang.rule.Comparison;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Question;
+import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.vocabulary.ValueType;
+
+/**
+ * Finds the limits that a requirement sets, and what the requirement would be with another number
+ * in the place of one of them.
+ *
+ * <p>What else a requirement joins to its limit by {@code and} or {@code or} is left out; within
+ * {@code each bracket ...} all of it stays, because there it says which elements are meant.
+ */
+final class LimitFinder implements Condition.Visitor<List<LimitFinder.Found>> {
+  /**
+   * A limit.
+   *
+   * @param asked which way it bounds the measured value: at least or at most
+   * @param value the limit
+   * @param with the condition with another number, both ends counted in
+   */
+  record Found(Comparison asked, Value value, Function<Value.Literal, Condition> with) {
+    Found wrapped(Function<Condition, Condition> around) {
+      return new Found(asked, value, literal -> around.apply(with.apply(literal)));
+    }
+  }
+
+  private final boolean negated;
+  private final boolean whole;
+
+  private LimitFinder(boolean negated, boolean whole) {
+    this.negated = negated;
+    this.whole = whole;
+  }
+
+  static List<Found> in(Condition requirement) {
+    return requirement.accept(new LimitFinder(false, false));
+  }
+
+  @Override
+  public List<Found> visitAnd(Condition.And and) {
+    return parts(and.parts(), parts -> new Condition.And(parts, and.span()));
+  }
+
+  @Override
+  public List<Found> visitOr(Condition.Or or) {
+    return parts(or.parts(), parts -> new Condition.Or(parts, or.span()));
+  }
+
+  private List<Found> parts(List<Condition> parts, Function<List<Condition>, Condition> joined) {
+    List<Found> found = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      int place = i;
+      for (Found one : parts.get(i).accept(this)) {
+        found.add(
+            whole
+                ? one.wrapped(
+                    changed -> {
+                      List<Condition> all = new ArrayList<>(parts);
+                      all.set(place, changed);
+                      return joined.apply(all);
+                    })
+                : one);
+      }
+    }
+    return found;
+  }
+
+  @Override
+  public List<Found> visitNot(Condition.Not not) {
+    return not.part().accept(new LimitFinder(!negated, whole)).stream()
+        .map(one -> one.wrapped(changed -> new Condition.Not(changed, not.span())))
+        .toList();
+  }
+
+  @Override
+  public List<Found> visitCompare(Condition.Compare compare) {
+    boolean isEquality =
+        compare.comparison() == Comparison.EQUAL || compare.comparison() == Comparison.NOT_EQUAL;
+    if (isEquality || !(compare.left().type() instanceof ValueType.Number)) {
+      return List.of();
+    }
+    boolean limitLeft = isFixed(compare.left()) && !isFixed(compare.right());
+    boolean floor =
+        (compare.comparison() == Comparison.AT_LEAST
+                || compare.comparison() == Comparison.MORE_THAN)
+            != limitLeft;
+    Value limit = limitLeft ? compare.left() : compare.right();
+    return List.of(
+        new Found(
+            floor != negated ? Comparison.AT_LEAST : Comparison.AT_MOST,
+            limit,
+            literal -> with(compare, limitLeft, floor, literal)));
+  }
+
+  private Condition with(
+      Condition.Compare compare, boolean limitLeft, boolean floor, Value.Literal literal) {
+    Value measured = limitLeft ? compare.right() : compare.left();
+    Value limit = limitLeft ? compare.left() : compare.right();
+    Value.Literal here = new Value.Literal(literal.quantity(), literal.type(), limit.span());
+    // Under a negation what is no worse must be false, the number itself counted out.
+    Comparison sign =
+        negated
+            ? (floor ? Comparison.MORE_THAN : Comparison.LESS_THAN)
+            : (floor ? Comparison.AT_LEAST : Comparison.AT_MOST);
+    return new Condition.Compare(
+        measured, sign, Typing.adapt(here, measured.type()), compare.span());
+  }
+
+  private static boolean isFixed(Value value) {
+    return value instanceof Value.Literal || value instanceof Value.Named;
+  }
+
+  @Override
+  public List<Found> visitHolds(Condition.Holds holds) {
+    return List.of();
+  }
+
+  @Override
+  public List<Found> visitIsA(Condition.IsA isA) {
+    return List.of();
+  }
+
+  @Override
+  public List<Found> visitQuantified(Condition.Quantified quantified) {
+    boolean turned =
+        switch (quantified.quantifier()) {
+          case NO, AT_MOST -> !negated;
+          default -> negated;
+        };
+    if (quantified.quantifier() == Condition.Quantified.Quantifier.EXACTLY) {
+      return List.of();
+    }
+    return quantified.body().accept(new LimitFinder(turned, true)).stream()
+        .map(
+            one ->
+                one.wrapped(
+                    body ->
+                        new Condition.Quantified(
+                            quantified.quantifier(),
+                            quantified.number(),
+                            quantified.variable(),
+                            quantified.others(),
+                            quantified.where(),
+                            body,
+                            quantified.span())))
+        .toList();
+  }
+
+  @Override
+  public List<Found> visitAnswered(Condition.Answered answered) {
+    return answered.question().limit().stream()
+        .map(
+            limit -> {
+              boolean floor =
+                  limit.comparison() == Comparison.AT_LEAST
+                      || limit.comparison() == Comparison.MORE_THAN;
+              Comparison asked = floor ? Comparison.AT_LEAST : Comparison.AT_MOST;
+              return new Found(
+                  asked,
+                  limit.value(),
+                  literal ->
+                      new Condition.Answered(
+                          answered.subject(),
+                          answered.question().withLimit(new Question.Limit(asked, literal)),
+                          answered.span()));
+            })
+        .toList();
+  }
+}
