@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.internal.check.CaseChecker;
 import org.rimefast.lang.internal.grammar.StatementReader;
+import org.rimefast.lang.internal.layer.UnfitText;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.source.Diagnostic;
@@ -22,7 +23,7 @@ public final class CaseCompiler {
   /** Compiles one text. Never throws for what is wrong in the text. */
   public static CaseCompilation compile(SourceText source, Standard standard) {
     Limits limits = Limits.DEFAULT;
-    Optional<Diagnostic> refused = UnfitText.problem(source.text(), limits);
+    Optional<Diagnostic> refused = UnfitText.problem(source.text(), limits.characters());
     if (refused.isPresent()) {
       return new CaseCompilation(source, List.of(), List.of(refused.get()));
     }

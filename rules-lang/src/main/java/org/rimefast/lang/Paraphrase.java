@@ -98,7 +98,10 @@ public final class Paraphrase {
     this.compiler = new RuleCompiler(vocabulary);
   }
 
-  /** The sentence of a rule, on one line: {@code each box where ... must ...}. */
+  /**
+   * The sentence of a rule, on one line: {@code each box where ... must ...}. Of an inspect item,
+   * all that stands before its severity: {@code for each box ask "..." answer yes}.
+   */
   public Result of(Rule rule) {
     Result result = NO_STYLE;
     for (Style style : Style.values()) {
@@ -110,7 +113,9 @@ public final class Paraphrase {
       result = wrong.get();
     }
     // Its own sentence says it, if it was not changed after it was read.
-    return !rule.sentence().isEmpty() && readBack(rule, rule.sentence(), Style.PLAIN).isEmpty()
+    return !rule.sentence().isEmpty()
+            && rule.question().isEmpty()
+            && readBack(rule, rule.sentence(), Style.PLAIN).isEmpty()
         ? new Words(rule.sentence())
         : result;
   }
@@ -162,7 +167,11 @@ public final class Paraphrase {
   }
 
   private Optional<Unsayable> readBack(Rule rule, String sentence, Style style) {
-    Compilation compilation = compile(Definitions.of(rule), style, sentence, rule.stage());
+    String begin =
+        rule.question()
+            .map(question -> "inspect " + question.inspect() + " \"\"\n")
+            .orElse("rule read-back \"\"\n");
+    Compilation compilation = compile(Definitions.of(rule), style, begin + sentence, rule.stage());
     Optional<Unsayable> refused = refused(compilation);
     if (refused.isPresent()) {
       return refused;
@@ -175,7 +184,11 @@ public final class Paraphrase {
 
   private Optional<Unsayable> readBack(Term term, Style style) {
     String sentence =
-        "for each " + term.singular() + ", number of " + term.plural() + " must be at least 0";
+        "rule read-back \"\"\nfor each "
+            + term.singular()
+            + ", number of "
+            + term.plural()
+            + " must be at least 0";
     Compilation compilation =
         compile(Definitions.of(term), style, sentence, compiler.stages().get(0));
     Optional<Unsayable> refused = refused(compilation);
@@ -206,7 +219,7 @@ public final class Paraphrase {
     definitions
         .terms()
         .forEach(term -> text.append(SentenceWriter.definition(term, style).words()).append('\n'));
-    text.append("rule read-back \"\"\n").append(sentence).append("\nseverity hold\nstage ");
+    text.append(sentence).append("\nseverity hold\nstage ");
     text.append(stage);
     text.append("\nbecause \"\"\nsource \"\"\n");
     return compiler.compile(new SourceText("read-back", text.toString()));

@@ -5,11 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.internal.check.StandardChecker;
-import org.rimefast.lang.internal.grammar.StatementReader;
+import org.rimefast.lang.internal.layer.LayerReader;
 import org.rimefast.lang.internal.resolve.Dictionary;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
+import org.rimefast.lang.source.SourceFinder;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.Vocabulary;
@@ -40,21 +41,41 @@ public final class RuleCompiler {
     this.limits = limits;
   }
 
-  /** Compiles one text. Never throws for what is wrong in the text. */
+  /**
+   * Compiles one text that stands by itself: of files that it includes, or of a standard that it
+   * builds on, none is found. Never throws for what is wrong in the text.
+   */
   public Compilation compile(SourceText source) {
-    Optional<Diagnostic> refused = UnfitText.problem(source.text(), limits);
-    if (refused.isPresent()) {
-      return new Compilation(source, Optional.empty(), List.of(refused.get()));
-    }
-    StatementReader.Statements read =
-        StatementReader.read(source, limits.nesting(), limits.errors());
-    StandardChecker checker = new StandardChecker(dictionary, source);
-    Optional<Standard> standard = checker.check(read.statements(), read.diagnostics().isEmpty());
+    return compile(source, SourceFinder.NOTHING);
+  }
+
+  /**
+   * Compiles a text with all that it includes and builds on.
+   *
+   * @param finder finds what the text names
+   */
+  public Compilation compile(SourceText source, SourceFinder finder) {
+    LayerReader.Read read =
+        LayerReader.read(
+            source,
+            finder,
+            new LayerReader.Bounds(
+                limits.characters(),
+                limits.nesting(),
+                limits.errors(),
+                limits.files(),
+                limits.layers()));
+    StandardChecker checker = new StandardChecker(dictionary, read.source());
+    Optional<Standard> standard = read.complete() ? checker.check(read.layers()) : Optional.empty();
     List<Diagnostic> all = new ArrayList<>(read.diagnostics());
     all.addAll(checker.diagnostics());
     all.sort(Comparator.comparingInt(diagnostic -> diagnostic.span().start()));
     boolean failed = all.stream().anyMatch(d -> d.level() == Diagnostic.Level.ERROR);
-    return new Compilation(source, failed ? Optional.empty() : standard, limited(all, limits));
+    return new Compilation(
+        checker.source(),
+        failed ? Optional.empty() : standard,
+        limited(all, limits),
+        checker.pins());
   }
 
   /** The stages of the vocabulary, in order. */

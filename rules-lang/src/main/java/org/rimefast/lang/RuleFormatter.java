@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.internal.format.TextLayout;
 import org.rimefast.lang.internal.grammar.StatementReader;
+import org.rimefast.lang.internal.layer.UnfitText;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.SourceText;
 
@@ -28,7 +29,7 @@ public final class RuleFormatter {
 
   /** The same, and why statements were left as they stand. Never throws for what is in the text. */
   public static Formatting formatting(SourceText source) {
-    Optional<Diagnostic> unfit = UnfitText.problem(source.text(), Limits.DEFAULT);
+    Optional<Diagnostic> unfit = UnfitText.problem(source.text(), Limits.DEFAULT.characters());
     if (unfit.isPresent()) {
       return new Formatting(source.text(), List.of(unfit.get()));
     }

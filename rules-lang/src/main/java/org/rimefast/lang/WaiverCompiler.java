@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.internal.check.WaiverChecker;
 import org.rimefast.lang.internal.grammar.StatementReader;
+import org.rimefast.lang.internal.layer.UnfitText;
 import org.rimefast.lang.internal.resolve.Dictionary;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
@@ -52,7 +53,7 @@ public final class WaiverCompiler {
    * @param standard the standard that plans are checked against
    */
   public WaiverCompilation compile(SourceText source, Standard standard) {
-    Optional<Diagnostic> refused = UnfitText.problem(source.text(), limits);
+    Optional<Diagnostic> refused = UnfitText.problem(source.text(), limits.characters());
     if (refused.isPresent()) {
       return new WaiverCompilation(source, "", List.of(), List.of(refused.get()));
     }

@@ -26,8 +26,8 @@ final class FormattingLaws {
     assertThat(ink(once)).as(text).isEqualTo(ink(text));
     assertThat(once).as(text).doesNotStartWith("\n");
     assertThat(once.isEmpty() || once.endsWith("\n")).as(text).isTrue();
-    Compilation before = COMPILER.compile(new SourceText("x", text));
-    Compilation after = COMPILER.compile(new SourceText("x", once));
+    Compilation before = COMPILER.compile(new SourceText("x", text), LayerTexts.FINDER);
+    Compilation after = COMPILER.compile(new SourceText("x", once), LayerTexts.FINDER);
     assertThat(after.standard().map(FormattingLaws::dump))
         .as(text)
         .isEqualTo(before.standard().map(FormattingLaws::dump));

@@ -167,6 +167,7 @@ final class RandomLayoutTest {
       text.append("\ncase \"A case\" of r-1 plan \"\"\" {\n  \"id\":  \"x\" -- y }\n\"\"\"");
       text.append(random.nextBoolean() ? " set a b of \"c\" to - 2 in" : " remove \"/c\"");
       text.append(" expect broken by \"c\" , \"d\" expect undecided by \"e\" within tolerance\n");
+    }
     for (int i = random.nextInt(3); i > 0; i--) {
       List<String> parts =
           new ArrayList<>(

@@ -6,12 +6,14 @@ import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.cases.CasePlan;
 import org.rimefast.lang.cases.Expectation;
 import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Change;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Variable;
+import org.rimefast.lang.rule.Withdrawal;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.lang.source.Span;
 
@@ -29,8 +31,15 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
     RuleDump dump = new RuleDump(standard.source());
     dump.line("standard " + standard.name() + " edition " + standard.edition());
     standard.constants().forEach(c -> dump.line("let " + c.name() + " = " + number(c.value())));
+    standard
+        .base()
+        .ifPresent(base -> dump.line("on " + base.name() + " edition " + base.edition()));
     standard.rules().forEach(dump::rule);
     standard.cases().forEach(dump::example);
+    for (Withdrawal withdrawal : standard.withdrawn()) {
+      dump.line("withdrawn " + withdrawal.rule().id());
+      dump.change(withdrawal.change());
+    }
     return dump.out.toString();
   }
 
@@ -68,6 +77,28 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
     section("only if", rule.onlyIf());
     section("must", Optional.of(rule.requirement()));
     depth--;
+    rule.changes().forEach(this::change);
+  }
+
+  private void change(Change change) {
+    line(
+        "  "
+            + change.effect()
+            + " by "
+            + change.standard()
+            + " "
+            + change.edition()
+            + ": "
+            + change.kind()
+            + " ["
+            + change.before()
+            + "] to ["
+            + change.after()
+            + "], because "
+            + change.because()
+            + change.source().map(source -> " (" + source + ")").orElse("")
+            + ": "
+            + change.text());
   }
 
   private void section(String name, Optional<Condition> condition) {

@@ -28,7 +28,7 @@ final class RuleFormatterTest {
 
   /** With the limits that the faulty texts were written for. */
   private static final RuleCompiler STRICT =
-      new RuleCompiler(Words.vocabulary(), new Limits(100_000, 20, 12));
+      new RuleCompiler(Words.vocabulary(), new Limits(100_000, 20, 12, 6, 3));
 
   private static final Path FORMAT = RESOURCES.resolve("format");
 
@@ -137,12 +137,15 @@ final class RuleFormatterTest {
   private static void sound(Path file) throws IOException {
     String written = Files.readString(file);
     FormattingLaws.hold(written);
-    assertThat(FormattingLaws.COMPILER.compile(new SourceText("x", written)).standard())
+    assertThat(
+            FormattingLaws.COMPILER
+                .compile(new SourceText("x", written), LayerTexts.FINDER)
+                .standard())
         .isPresent();
   }
 
   private static List<DiagnosticCode> codes(String text) {
-    return STRICT.compile(new SourceText("x", text)).diagnostics().stream()
+    return STRICT.compile(new SourceText("x", text), LayerTexts.FINDER).diagnostics().stream()
         .map(diagnostic -> diagnostic.code())
         .toList();
   }

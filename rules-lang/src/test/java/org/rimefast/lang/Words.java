@@ -100,7 +100,8 @@ public final class Words {
         .relation(state("wet", "wet", ROOM))
         .relation(state("mounted", "mounted on _", PANEL, new Slot.Of(surface())))
         .relation(
-            state("within", "within _ of _", BOX, new Slot.Of(LENGTH), new Slot.Element(METAL)))
+            state(
+                "within", "within _ of _", BOX, new Slot.Of(LENGTH, true), new Slot.Element(METAL)))
         .relation(state("held", "held by _", BOX, new Slot.Element(BRACKET)))
         .build();
   }

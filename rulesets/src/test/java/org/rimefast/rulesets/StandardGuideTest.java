@@ -19,6 +19,7 @@ import org.rimefast.check.Checker;
 import org.rimefast.check.Dictionary;
 import org.rimefast.check.Finding;
 import org.rimefast.check.PlanFacts;
+import org.rimefast.check.StandardLibrary;
 import org.rimefast.check.SteelModules;
 import org.rimefast.check.Verdict;
 import org.rimefast.check.WaiverUse;
@@ -31,6 +32,7 @@ import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Severity;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.source.DiagnosticPrinter;
+import org.rimefast.lang.source.SourceFinder;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.Plan;
 
@@ -43,6 +45,22 @@ class StandardGuideTest {
   static List<String> wholeStandards() {
     return GUIDE.texts("rime");
   }
+
+  /** Included files are shown in the guide; standards to build on are shipped. */
+  private static final SourceFinder FINDER =
+      new SourceFinder() {
+        @Override
+        public Optional<SourceText> include(String name) {
+          return name.equals("doors.rime")
+              ? Optional.of(new SourceText(name, GUIDE.texts("rime-part").get(0)))
+              : Optional.empty();
+        }
+
+        @Override
+        public Optional<SourceText> base(String name, String edition) {
+          return StandardLibrary.find(name);
+        }
+      };
 
   static List<String> sentences() {
     return GUIDE.texts("rime-sentence").stream()
@@ -87,6 +105,7 @@ class StandardGuideTest {
         .containsOnly(
             "rime",
             "rime-waivers",
+            "rime-part",
             "rime-sentence",
             "rime-error",
             "text",
@@ -257,15 +276,16 @@ class StandardGuideTest {
   }
 
   private static Standard standard(String text) {
-    Compilation compilation = COMPILER.compile(new SourceText("guide.rime", text));
+    Compilation compilation = COMPILER.compile(new SourceText("guide.rime", text), FINDER);
     assertThat(printed(text)).isEmpty();
     return compilation.standard().orElseThrow();
   }
 
   private static String printed(String text) {
     SourceText source = new SourceText("tamarack-house.rime", text);
-    return COMPILER.compile(source).diagnostics().stream()
-        .map(diagnostic -> DiagnosticPrinter.print(diagnostic, source))
+    Compilation compilation = COMPILER.compile(source, FINDER);
+    return compilation.diagnostics().stream()
+        .map(diagnostic -> DiagnosticPrinter.print(diagnostic, compilation.source()))
         .collect(Collectors.joining());
   }
 

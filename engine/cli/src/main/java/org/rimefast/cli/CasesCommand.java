@@ -89,7 +89,7 @@ final class CasesCommand {
     if (read.value().isEmpty()) {
       return Optional.empty();
     }
-    Compilation compilation = checks.compile(read.value().get().source());
+    Compilation compilation = inputs.compiled(read.value().get());
     if (!compilation.diagnostics().isEmpty()) {
       err.print(StandardFaultReport.write(compilation, layout));
     }

@@ -8,7 +8,6 @@ import org.rimefast.lang.Compilation;
 import org.rimefast.lang.WaiverCompilation;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
-import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanReading;
 import org.rimefast.report.JsonReport;
@@ -82,14 +81,14 @@ final class CheckCommand {
   }
 
   private Optional<Standard> standard() {
-    Inputs.Read<SourceText> read = inputs.standard(arguments.standard());
+    Inputs.Read<Compilation> read = inputs.standard(arguments.standard());
     if (read.unusable().isPresent()) {
       tell(read.unusable().get());
     }
     if (read.value().isEmpty()) {
       return Optional.empty();
     }
-    Compilation compilation = checks.compile(read.value().get());
+    Compilation compilation = read.value().get();
     if (!compilation.diagnostics().isEmpty()) {
       err.print(StandardFaultReport.write(compilation, layout));
     }

@@ -9,10 +9,11 @@ import org.rimefast.check.CheckResult;
 import org.rimefast.check.cases.CaseResults;
 import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.Compilation;
-import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.WaiverCompilation;
+import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
+import org.rimefast.lang.source.SourceFinder;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanReading;
@@ -28,8 +29,8 @@ interface Checks {
   /** The text of a shipped standard. */
   Optional<SourceText> shipped(String name);
 
-  /** Compiles a standard. */
-  Compilation compile(SourceText text);
+  /** Compiles a standard with all that it includes and builds on. */
+  Compilation compile(SourceText text, SourceFinder finder);
 
   /** Compiles the cases that stand beside a standard. */
   CaseCompilation compileCases(SourceText text, Standard standard);

@@ -77,6 +77,40 @@ final class Commands {
     return new CommandLine(spec);
   }
 
+  static CommandLine pin() {
+    CommandSpec spec = spec("rimefast pin", Option.PIN);
+    spec.addPositional(several("FILE", "File of rules that amends another standard."));
+    spec.usageMessage()
+        .customSynopsis("rimefast pin FILE... [--check]")
+        .description(
+            "",
+            "Writes beside each amendment the rule that it was written for, in place, so that a"
+                + " later change of that rule is seen. Tells what it accepted: the rule as it was"
+                + " and as it is. A file with other faults is left as it is.",
+            "")
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(pinExitCodes())
+        .footer("", "Example:", "  rimefast pin house.rime");
+    return new CommandLine(spec);
+  }
+
+  static CommandLine explain() {
+    CommandSpec spec = spec("rimefast explain", Option.EXPLAIN);
+    spec.addPositional(several("RULE", "Name of a rule."));
+    spec.usageMessage()
+        .customSynopsis("rimefast explain RULE... --standard NAME-or-FILE")
+        .description(
+            "",
+            "Says what a rule asks, from when, why and with which limits, and what each standard"
+                + " that builds on another made of it.",
+            "")
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(explainExitCodes())
+        .footer(
+            "", "Example:", "  rimefast explain box-in-outer-bay --standard cold-steel-modules");
+    return new CommandLine(spec);
+  }
+
   static CommandLine standards() {
     CommandSpec spec = spec("rimefast standards", Option.STANDARDS);
     spec.usageMessage()
@@ -101,7 +135,9 @@ final class Commands {
             "Commands:",
             "  check         check plans against a standard",
             "  cases         run the cases of a standard",
+            "  explain       say what a rule asks and who changed it",
             "  format        lay files of rules out in one way",
+            "  pin           accept the rules that a file of rules amends",
             "  standards     list the shipped standards",
             "",
             "Options:")
@@ -256,6 +292,26 @@ final class Commands {
         " " + ExitCode.UNUSABLE,
         "a file cannot be read, does not compile or has no case (the others are still seen to), or"
             + " a report cannot be written");
+    putCommon(codes);
+    return codes;
+  }
+
+  private static Map<String, String> pinExitCodes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    codes.put(" " + ExitCode.SOUND, "all is accepted; with --check: it was already");
+    codes.put(" " + ExitCode.FINDINGS, "with --check: something is to be accepted");
+    codes.put(
+        " " + ExitCode.UNUSABLE,
+        "a file cannot be read or written or has other faults (the other files are still seen"
+            + " to), or what was done cannot be told");
+    putCommon(codes);
+    return codes;
+  }
+
+  private static Map<String, String> explainExitCodes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    codes.put(" " + ExitCode.SOUND, "the rule is told");
+    codes.put(" " + ExitCode.UNUSABLE, "the standard cannot be used, or the rule cannot be told");
     putCommon(codes);
     return codes;
   }

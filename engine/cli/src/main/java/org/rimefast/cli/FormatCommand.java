@@ -45,7 +45,7 @@ final class FormatCommand {
   /** Formats, and gives the exit code. */
   int run() {
     for (String name : files) {
-      Inputs.Read<Inputs.RuleFile> read = inputs.rules(name, UnusableInput.Kind.STANDARD);
+      Inputs.Read<Inputs.RuleFile> read = inputs.rules(name);
       read.unusable().ifPresent(this::tell);
       read.value().ifPresent(this::format);
     }

@@ -13,6 +13,7 @@ import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.rimefast.lang.Compilation;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.PlanReading;
 import org.rimefast.report.UnusableInput;
@@ -75,11 +76,11 @@ final class Inputs {
     }
   }
 
-  /** A shipped standard, or else a file. */
-  Read<SourceText> standard(String name) {
+  /** A shipped standard, or else a file, compiled. */
+  Read<Compilation> standard(String name) {
     Optional<SourceText> shipped = checks.shipped(name);
     if (shipped.isPresent()) {
-      return Read.of(shipped.get());
+      return Read.of(checks.compile(shipped.get(), FileFinder.shipped(checks)));
     }
     try {
       if (!Files.exists(Path.of(name)) && !looksLikeFile(name)) {
@@ -88,8 +89,18 @@ final class Inputs {
     } catch (InvalidPathException e) {
       return unreadable(Kind.STANDARD, name, e);
     }
-    Read<RuleFile> read = rules(name, Kind.STANDARD);
-    return new Read<>(read.value().map(RuleFile::source), read.unusable());
+    Read<RuleFile> read = rules(name);
+    return new Read<>(read.value().map(this::compiled), read.unusable());
+  }
+
+  /** A file of rules with all that it includes and builds on. */
+  Compilation compiled(RuleFile file) {
+    return checks.compile(file.source(), FileFinder.beside(checks, file.path()));
+  }
+
+  /** A file of rules. */
+  Read<RuleFile> rules(String name) {
+    return rules(name, Kind.STANDARD);
   }
 
   /** A file of rules, or of waivers. */
@@ -116,7 +127,7 @@ final class Inputs {
     }
   }
 
-  private Read<SourceText> unknownStandard(String name) {
+  private Read<Compilation> unknownStandard(String name) {
     List<String> known = checks.shippedNames();
     return Read.unreadable(
         Kind.STANDARD,

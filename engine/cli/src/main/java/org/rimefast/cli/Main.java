@@ -14,7 +14,9 @@ public final class Main {
   private static final String NAME = "rimefast";
   private static final String CHECK = "check";
   private static final String CASES = "cases";
+  private static final String EXPLAIN = "explain";
   private static final String FORMAT = "format";
+  private static final String PIN = "pin";
   private static final String STANDARDS = "standards";
 
   private final Surroundings surroundings;
@@ -90,7 +92,9 @@ public final class Main {
     return switch (words.get(0)) {
       case CHECK -> check(rest);
       case CASES -> cases(rest);
+      case EXPLAIN -> explain(rest);
       case FORMAT -> format(rest);
+      case PIN -> pin(rest);
       case STANDARDS -> standards(rest);
       case "--help" -> print(Commands.help(Commands.root()));
       case "--version" -> print(Checker.ENGINE + "\n");
@@ -132,6 +136,22 @@ public final class Main {
     return new CasesCommand(parsed, checks, surroundings, out, err).run();
   }
 
+  private int explain(List<String> words) throws UsageProblem {
+    if (words.contains("--help")) {
+      return print(Commands.help(Commands.explain()));
+    }
+    CommandLineWords parsed = Commands.parse(Commands.explain(), words);
+    return new ExplainCommand(parsed, checks, surroundings, out, err).run();
+  }
+
+  private int pin(List<String> words) throws UsageProblem {
+    if (words.contains("--help")) {
+      return print(Commands.help(Commands.pin()));
+    }
+    CommandLineWords parsed = Commands.parse(Commands.pin(), words);
+    return new PinCommand(parsed, checks, surroundings, out, err).run();
+  }
+
   private int standards(List<String> words) throws UsageProblem {
     if (words.contains("--help")) {
       return print(Commands.help(Commands.standards()));
@@ -146,7 +166,8 @@ public final class Main {
   }
 
   private static UsageProblem unknown(String word) {
-    List<String> known = List.of(CHECK, CASES, FORMAT, STANDARDS, "--help", "--version");
+    List<String> known =
+        List.of(CHECK, CASES, EXPLAIN, FORMAT, PIN, STANDARDS, "--help", "--version");
     String what = word.startsWith("-") ? "option " + word : "command \"" + word + "\"";
     return new UsageProblem(NAME, "there is no " + what + NearestNames.ending(word, known));
   }

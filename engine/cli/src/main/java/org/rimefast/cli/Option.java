@@ -68,6 +68,20 @@ record Option(String name, String label, String description, boolean repeats) {
           DEBUG,
           HELP);
 
+  /** The options of {@code rimefast pin}. */
+  static final List<Option> PIN =
+      List.of(flag("--check", "Change nothing; tell what would be accepted."), DEBUG, HELP);
+
+  /** The options of {@code rimefast explain}. */
+  static final List<Option> EXPLAIN =
+      List.of(
+          valued(
+              "--standard",
+              "NAME-or-FILE",
+              "The standard that has the rule: the name of a shipped one, or a file of rules."),
+          DEBUG,
+          HELP);
+
   /** The options of {@code rimefast standards}. */
   static final List<Option> STANDARDS = List.of(DEBUG, HELP);
 

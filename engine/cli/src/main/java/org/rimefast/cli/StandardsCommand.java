@@ -36,7 +36,7 @@ final class StandardsCommand {
         checks
             .shipped(name)
             .orElseThrow(() -> new IllegalStateException("standard " + name + " is not there"));
-    Compilation compilation = checks.compile(text);
+    Compilation compilation = checks.compile(text, FileFinder.shipped(checks));
     return compilation
         .standard()
         .orElseThrow(

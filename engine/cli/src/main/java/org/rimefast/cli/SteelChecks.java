@@ -18,11 +18,12 @@ import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.CaseCompiler;
 import org.rimefast.lang.Compilation;
 import org.rimefast.lang.RuleCompiler;
-import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.WaiverCompilation;
 import org.rimefast.lang.WaiverCompiler;
+import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
+import org.rimefast.lang.source.SourceFinder;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanLimits;
@@ -52,8 +53,8 @@ final class SteelChecks implements Checks {
   }
 
   @Override
-  public Compilation compile(SourceText text) {
-    return new RuleCompiler(dictionary().vocabulary()).compile(text);
+  public Compilation compile(SourceText text, SourceFinder finder) {
+    return new RuleCompiler(dictionary().vocabulary()).compile(text, finder);
   }
 
   @Override

@@ -118,6 +118,19 @@ class CommandTest {
         "wrong-waivers-json", "check hold.json --format json --waivers wrong-waivers.rime" + today);
     runs.put("waivers-are-a-folder", "check hold.json --waivers ./." + today);
     runs.put("format-waivers", "format --check waivers.rime");
+    runs.put("help-explain", "explain --help");
+    runs.put("explain", "explain box-clear-of-steel" + standard);
+    runs.put("explain-unknown-rule", "explain box-clear-of-stel" + standard);
+    runs.put("explain-no-rule", "explain" + standard);
+    runs.put("explain-no-standard", "explain box-clear-of-steel");
+    runs.put("explain-wrong-standard", "explain box-clear-of-steel --standard wrong.rime");
+    runs.put("explain-unknown-standard", "explain box-clear-of-steel --standard zzz");
+    runs.put("help-pin", "pin --help");
+    runs.put("pin-nothing", "pin house.rime");
+    runs.put("pin-wrong-standard", "pin wrong.rime");
+    runs.put("pin-others-are-seen-to", "pin nowhere.rime house.rime");
+    runs.put("pin-no-file", "pin --check");
+    runs.put("pin-input", "pin -");
     runs.put("our-fault", "check bug.json" + standard);
     return runs;
   }

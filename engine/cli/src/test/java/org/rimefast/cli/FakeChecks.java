@@ -15,14 +15,14 @@ import org.rimefast.check.Finding;
 import org.rimefast.check.MissingValue;
 import org.rimefast.check.RuleResult;
 import org.rimefast.check.Verdict;
+import org.rimefast.check.WaiverUse;
 import org.rimefast.check.cases.CaseResults;
 import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.CaseCompiler;
 import org.rimefast.lang.Compilation;
-import org.rimefast.lang.cases.Case;
-import org.rimefast.check.WaiverUse;
 import org.rimefast.lang.WaiverCompilation;
 import org.rimefast.lang.WaiverCompiler;
+import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
@@ -34,6 +34,7 @@ import org.rimefast.lang.rule.Variable;
 import org.rimefast.lang.rule.Waiver;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
+import org.rimefast.lang.source.SourceFinder;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.Noun;
@@ -80,7 +81,7 @@ final class FakeChecks implements Checks {
   }
 
   @Override
-  public Compilation compile(SourceText text) {
+  public Compilation compile(SourceText text, SourceFinder finder) {
     Diagnostic.Level level =
         text.text().startsWith("wrong") ? Diagnostic.Level.ERROR : Diagnostic.Level.WARNING;
     Diagnostic diagnostic =

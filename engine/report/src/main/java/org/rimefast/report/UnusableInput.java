@@ -34,13 +34,26 @@ public record UnusableInput(Kind kind, String name, List<Fault> faults) {
    * @param place line and column; empty if the file could not be read at all
    * @param message what is wrong, one sentence
    * @param remedy what to do; may be empty
+   * @param file the file it is in, where that is another than the input: one that a standard
+   *     includes or builds on
    */
   public record Fault(
       String code,
       Optional<String> pointer,
       Optional<PlanSource.Place> place,
       String message,
-      String remedy) {}
+      String remedy,
+      Optional<String> file) {
+    /** A fault of the input itself. */
+    public Fault(
+        String code,
+        Optional<String> pointer,
+        Optional<PlanSource.Place> place,
+        String message,
+        String remedy) {
+      this(code, pointer, place, message, remedy, Optional.empty());
+    }
+  }
 
   /** Copies the list. */
   public UnusableInput {
@@ -79,14 +92,16 @@ public record UnusableInput(Kind kind, String name, List<Fault> faults) {
     List<Fault> faults = new ArrayList<>();
     for (Diagnostic diagnostic : diagnostics) {
       if (diagnostic.level() == Diagnostic.Level.ERROR) {
-        SourceText.Position at = source.positionOf(diagnostic.span().start());
+        SourceText.Place at = source.place(diagnostic.span().start());
+        boolean own = source.partAt(diagnostic.span().start()) == 0;
         faults.add(
             new Fault(
                 diagnostic.code().id(),
                 Optional.empty(),
                 Optional.of(new PlanSource.Place(at.line(), at.column())),
                 diagnostic.headline(),
-                diagnostic.help()));
+                diagnostic.help(),
+                own ? Optional.empty() : Optional.of(at.name())));
       }
     }
     return new UnusableInput(kind, source.name(), faults);

@@ -23,6 +23,9 @@ class GoldenFolderTest {
               "standard-faults.txt",
               "waived.txt",
               "waived.json",
+              "amended.txt",
+              "amended.json",
+              "explain.txt",
               "everything.json",
               "unusable.json");
     }

@@ -60,6 +60,12 @@ class JsonReportTest {
   }
 
   @Test
+  void itIsToldWhoAmendedWhat() throws IOException {
+    Golden.check("amended.json", json(SampleResults.layered()));
+    assertThat(faults(json(SampleResults.layered()))).isEmpty();
+  }
+
+  @Test
   void whatCannotBeUsedIsTold() throws IOException {
     Golden.check(
         "unusable.json", new String(JsonReport.write(List.of(), UNUSABLE), StandardCharsets.UTF_8));

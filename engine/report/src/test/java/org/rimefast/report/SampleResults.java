@@ -16,11 +16,13 @@ import org.rimefast.check.Truth;
 import org.rimefast.check.UnaskedReading;
 import org.rimefast.check.Verdict;
 import org.rimefast.check.WaiverUse;
+import org.rimefast.lang.rule.Change;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Severity;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
+import org.rimefast.lang.rule.Withdrawal;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.InspectReading;
 import org.rimefast.plan.Plan;
@@ -416,6 +418,90 @@ final class SampleResults {
         List.of(),
         List.of(CLEAR, DRY, BRACED, SPACING, PANEL),
         new SourceText("standard cold-steel-modules", "standard cold-steel-modules"));
+  }
+
+  private static Change change(
+      Change.Kind kind, String text, String before, String after, Change.Effect effect) {
+    return new Change(
+        kind,
+        "tamarack-house",
+        "2026-12",
+        text,
+        before,
+        after,
+        "our customers move in late (invented)",
+        kind == Change.Kind.LIMIT ? Optional.of("trial of ours, invented") : Optional.empty(),
+        effect,
+        SPACING.span());
+  }
+
+  /** A house standard that amends one rule of another, takes one out and adds one. */
+  static Standard house() {
+    Change withdrawn =
+        change(
+            Change.Kind.WITHDRAWN,
+            "withdraw " + PANEL.id(),
+            PANEL.sentence(),
+            "",
+            Change.Effect.LOOSER);
+    Change added =
+        change(Change.Kind.ADDED, "rule " + DRY.id(), "", DRY.sentence(), Change.Effect.STRICTER);
+    return new Standard(
+        "tamarack-house",
+        "2026-12",
+        "House standard (invented)",
+        CAUTION,
+        List.of(),
+        List.of(),
+        List.of(amended(), DRY.withChanges(List.of(added))),
+        List.of(),
+        new SourceText("house.rime", "standard tamarack-house"),
+        Optional.of(
+            new Standard(
+                "cold-steel-modules",
+                "2026-11",
+                "",
+                CAUTION,
+                List.of(),
+                List.of(SPACING, PANEL),
+                new SourceText("house.rime", "standard tamarack-house"))),
+        List.of(new Withdrawal(PANEL, withdrawn)));
+  }
+
+  private static Rule amended() {
+    return SPACING.withChanges(
+        List.of(
+            change(
+                Change.Kind.LIMIT,
+                "in rule " + SPACING.id() + ", the limit 48 in is 44 in",
+                "48 in",
+                "44 in",
+                Change.Effect.STRICTER),
+            change(
+                Change.Kind.CONSTANT,
+                "in rule " + SPACING.id() + ", least room is 3 in",
+                "least room: 2 in",
+                "least room: 3 in",
+                Change.Effect.UNPROVED)));
+  }
+
+  /** A result under that standard. */
+  static CheckResult layered() {
+    Finding far = tooFar();
+    Rule rule = amended();
+    Finding finding =
+        new Finding(
+            rule, far.verdict(), far.element(), far.reason(), far.evidence(), far.missing());
+    return new CheckResult(
+        "rimefast 0.1.0",
+        house(),
+        HASH,
+        plan("Wet lab (invented)"),
+        CheckOptions.DEFAULT,
+        List.of(
+            new RuleResult(
+                rule, SampleParts.counts(0, 1, 0, 0, 0), List.of(finding), Optional.empty())),
+        List.of());
   }
 
   private static Plan plan(String title) {

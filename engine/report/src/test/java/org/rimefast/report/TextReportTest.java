@@ -18,6 +18,8 @@ import org.rimefast.check.MissingValue;
 import org.rimefast.check.Truth;
 import org.rimefast.check.Verdict;
 import org.rimefast.lang.rule.Comparison;
+import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Withdrawal;
 
 class TextReportTest {
   private static final UnusableInput UNUSABLE =
@@ -43,6 +45,28 @@ class TextReportTest {
     assertThat(TextReport.write(all, TextOptions.PLAIN))
         .contains("nothing broken but what is waived")
         .doesNotContain("Do not pass the hold point");
+  }
+
+  @Test
+  void itIsToldWhoAmendedWhat() throws IOException {
+    Golden.check("amended.txt", TextReport.write(SampleResults.layered(), TextOptions.PLAIN));
+  }
+
+  @Test
+  void aRuleIsToldWithTheChainOfStandards() throws IOException {
+    StringBuilder all = new StringBuilder();
+    for (Rule rule : SampleResults.house().rules()) {
+      all.append(explained(rule.id())).append("=====\n");
+    }
+    for (Withdrawal withdrawal : SampleResults.house().withdrawn()) {
+      all.append(explained(withdrawal.rule().id()));
+    }
+    Golden.check("explain.txt", all.toString());
+    assertThat(RuleReport.write(SampleResults.house(), "nothing", TextOptions.PLAIN)).isEmpty();
+  }
+
+  private static String explained(String id) {
+    return RuleReport.write(SampleResults.house(), id, TextOptions.PLAIN).orElseThrow();
   }
 
   @Test

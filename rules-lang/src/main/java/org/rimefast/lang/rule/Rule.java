@@ -1,5 +1,6 @@
 package org.rimefast.lang.rule;
 
+import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.source.Span;
 
@@ -24,6 +25,8 @@ import org.rimefast.lang.source.Span;
  * @param sentenceSpan where the sentence stands
  * @param question what an inspect item asks; empty for a rule
  * @param span the whole rule
+ * @param changes what standards that build on others made of it, lowest first; empty for a rule
+ *     that stands as the standard at the bottom has it
  */
 public record Rule(
     String id,
@@ -39,9 +42,48 @@ public record Rule(
     String sentence,
     Span sentenceSpan,
     Optional<Question> question,
-    Span span) {
+    Span span,
+    List<Change> changes) {
+  /** Copies the list. */
+  public Rule {
+    changes = List.copyOf(changes);
+  }
 
-  /** A rule that asks nothing on site. */
+  /** A rule or inspect item that no standard changed. */
+  public Rule(
+      String id,
+      String title,
+      Variable subject,
+      Optional<Condition> where,
+      Optional<Condition> onlyIf,
+      Condition requirement,
+      Severity severity,
+      String stage,
+      String because,
+      String source,
+      String sentence,
+      Span sentenceSpan,
+      Optional<Question> question,
+      Span span) {
+    this(
+        id,
+        title,
+        subject,
+        where,
+        onlyIf,
+        requirement,
+        severity,
+        stage,
+        because,
+        source,
+        sentence,
+        sentenceSpan,
+        question,
+        span,
+        List.of());
+  }
+
+  /** A rule that asks nothing on site and that no standard changed. */
   public Rule(
       String id,
       String title,
@@ -70,6 +112,67 @@ public record Rule(
         sentence,
         sentenceSpan,
         Optional.empty(),
-        span);
+        span,
+        List.of());
+  }
+
+  /** The same with other changes. */
+  public Rule withChanges(List<Change> others) {
+    return copy(severity, stage, others);
+  }
+
+  /** The same with another severity. */
+  public Rule withSeverity(Severity other) {
+    return copy(other, stage, changes);
+  }
+
+  /** The same from another stage on. */
+  public Rule withStage(String other) {
+    return copy(severity, other, changes);
+  }
+
+  /** The same with other conditions. */
+  public Rule withConditions(
+      Optional<Condition> otherWhere, Optional<Condition> otherOnlyIf, Condition otherRequirement) {
+    return new Rule(
+        id,
+        title,
+        subject,
+        otherWhere,
+        otherOnlyIf,
+        otherRequirement,
+        severity,
+        stage,
+        because,
+        source,
+        sentence,
+        sentenceSpan,
+        question,
+        span,
+        changes);
+  }
+
+  /** True if a standard changed it after another had written it. */
+  public boolean isAmended() {
+    return changes.stream().anyMatch(change -> change.kind() != Change.Kind.ADDED);
+  }
+
+  private Rule copy(Severity otherSeverity, String otherStage, List<Change> otherChanges) {
+    return new Rule(
+        id,
+        title,
+        subject,
+        where,
+        onlyIf,
+        requirement,
+        otherSeverity,
+        otherStage,
+        because,
+        source,
+        sentence,
+        sentenceSpan,
+        question,
+        span,
+        otherChanges);
   }
 }

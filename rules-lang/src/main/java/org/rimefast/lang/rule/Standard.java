@@ -1,8 +1,8 @@
 package org.rimefast.lang.rule;
 
 import java.util.List;
-import org.rimefast.lang.cases.Case;
 import java.util.Optional;
+import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.source.SourceText;
 
 /**
@@ -12,11 +12,17 @@ import org.rimefast.lang.source.SourceText;
  * @param edition which edition: {@code 2026-11}
  * @param title one line for people; may be empty
  * @param caution what every report must say beside advice of this standard; may be empty
- * @param constants named constants, in the order written
- * @param terms kinds of element that it defines, in the order written
- * @param rules rules and inspect items, in the order written
- * @param cases examples that stand in the same text, in the order written
- * @param source the text it was compiled from
+ * @param constants named constants, in the order written; those of the standard that it builds on
+ *     come first
+ * @param terms kinds of element that it defines, in the order written; those of the standard that
+ *     it builds on come first
+ * @param rules rules and inspect items, in the order written; those of the standard that it builds
+ *     on come first, as amended
+ * @param cases examples that stand in the same text, in the order written; not those of the
+ *     standard that it builds on
+ * @param source the text it was compiled from, with those that it includes and builds on
+ * @param base the standard that it builds on, as that one stands
+ * @param withdrawn rules that it or a standard under it took out
  */
 public record Standard(
     String name,
@@ -27,16 +33,19 @@ public record Standard(
     List<Term> terms,
     List<Rule> rules,
     List<Case> cases,
-    SourceText source) {
+    SourceText source,
+    Optional<Standard> base,
+    List<Withdrawal> withdrawn) {
   /** Copies the lists. */
   public Standard {
     constants = List.copyOf(constants);
     terms = List.copyOf(terms);
     rules = List.copyOf(rules);
     cases = List.copyOf(cases);
+    withdrawn = List.copyOf(withdrawn);
   }
 
-  /** A standard without terms and cases. */
+  /** A standard without terms and cases that builds on no other. */
   public Standard(
       String name,
       String edition,
@@ -45,7 +54,18 @@ public record Standard(
       List<Constant> constants,
       List<Rule> rules,
       SourceText source) {
-    this(name, edition, title, caution, constants, List.of(), rules, List.of(), source);
+    this(
+        name,
+        edition,
+        title,
+        caution,
+        constants,
+        List.of(),
+        rules,
+        List.of(),
+        source,
+        Optional.empty(),
+        List.of());
   }
 
   /** The rule or inspect item of this id. */

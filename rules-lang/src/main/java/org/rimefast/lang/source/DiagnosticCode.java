@@ -73,6 +73,28 @@ public enum DiagnosticCode {
   WRONG_PERIOD,
   /** A waiver that reaches to a number which the rule's limit cannot be compared with. */
   WRONG_BOUND,
+  /** An included file that is not there or cannot be read. */
+  MISSING_FILE,
+  /** A file that is included twice. */
+  REPEATED_FILE,
+  /** A file that includes itself, or a standard that builds on itself, perhaps by way of others. */
+  CIRCULAR_FILES,
+  /** More files, or more standards that build on each other, than the compiler takes on. */
+  TOO_MANY_FILES,
+  /** A standard that is built on and is not there. */
+  MISSING_BASE,
+  /** A standard that is built on is there in another edition, or under another name. */
+  WRONG_EDITION,
+  /** An amendment of something that the rule does not have. */
+  NOTHING_TO_AMEND,
+  /** An amendment that could mean two limits of the rule. */
+  UNCLEAR_LIMIT,
+  /** An amendment that changes nothing. */
+  IDLE_AMENDMENT,
+  /** An amendment that does not say which rule it was written for. */
+  MISSING_SEEN,
+  /** The rule that an amendment changes is not as it was when the amendment was written. */
+  CHANGED_RULE,
   /** A rule, constant, term or case with the name of another. */
   REPEATED_NAME,
   /** A constant or term with a name that the vocabulary or the language uses. */

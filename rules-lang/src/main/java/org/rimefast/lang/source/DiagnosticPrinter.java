@@ -47,21 +47,22 @@ public final class DiagnosticPrinter {
   }
 
   private static void place(SourceText source, Span span, StringBuilder out) {
-    SourceText.Position position = source.positionOf(span.start());
-    out.append(source.name()).append(':').append(position.line());
-    out.append(':').append(position.column());
+    SourceText.Place place = source.place(span.start());
+    out.append(place.name()).append(':').append(place.line());
+    out.append(':').append(place.column());
   }
 
   /** The line in which the span starts, and carets under the part of it that the span covers. */
   private static void excerpt(SourceText source, Span span, StringBuilder out) {
     String text = source.text();
-    int start = Math.min(span.start(), text.length());
+    Span file = source.spanOf(source.partAt(span.start()));
+    int start = Math.min(span.start(), file.end());
     int lineStart = start;
-    while (lineStart > 0 && text.charAt(lineStart - 1) != '\n') {
+    while (lineStart > file.start() && text.charAt(lineStart - 1) != '\n') {
       lineStart--;
     }
     int lineEnd = start;
-    while (lineEnd < text.length() && text.charAt(lineEnd) != '\n') {
+    while (lineEnd < file.end() && text.charAt(lineEnd) != '\n') {
       lineEnd++;
     }
     if (lineEnd > lineStart && lineEnd > start && text.charAt(lineEnd - 1) == '\r') {

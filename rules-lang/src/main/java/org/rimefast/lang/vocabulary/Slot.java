@@ -5,8 +5,19 @@ public sealed interface Slot {
   /** An element of a kind: {@code it}, {@code the box}, {@code a stud}, {@code its face}. */
   record Element(Noun noun) implements Slot {}
 
-  /** A value: {@code outer bay}, {@code 300 mm}, {@code its depth}. */
-  record Of(ValueType type) implements Slot {}
+  /**
+   * A value: {@code outer bay}, {@code 300 mm}, {@code its depth}.
+   *
+   * @param type its type
+   * @param widens true if a greater number makes the relation hold of more and of all that it held
+   *     of before, as in {@code within 300 mm of a stud}
+   */
+  record Of(ValueType type, boolean widens) implements Slot {
+    /** A value of which that is not so, or not known. */
+    public Of(ValueType type) {
+      this(type, false);
+    }
+  }
 
   /**
    * A stretch of the path of the element that the word is said of: {@code along its whole length}.

@@ -17,7 +17,7 @@ public final class FaultText {
   /** One paragraph for each fault, then how many there are. */
   public static void write(UnusableInput input, Page page) {
     for (UnusableInput.Fault fault : input.faults()) {
-      String place = FindingText.place(input.name(), fault.place());
+      String place = FindingText.place(fault.file().orElse(input.name()), fault.place());
       page.entry(Ink.NONE, place + ": error[" + fault.code() + "]: " + fault.message());
       fault
           .pointer()

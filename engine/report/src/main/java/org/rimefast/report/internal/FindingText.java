@@ -12,6 +12,7 @@ import org.rimefast.check.Finding;
 import org.rimefast.check.Measurement;
 import org.rimefast.check.MissingValue;
 import org.rimefast.check.Verdict;
+import org.rimefast.lang.rule.Change;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.plan.PlanSource;
@@ -58,12 +59,24 @@ final class FindingText {
 
   /** The sentence, the reason and the source of a rule. */
   void why(Rule rule, int indent) {
-    fields(
-        indent,
-        List.of(
-            new Field("rule", rule.sentence()),
-            new Field("because", rule.because()),
-            new Field("source", rule.source())));
+    List<Field> fields = new ArrayList<>();
+    fields.add(new Field("rule", rule.sentence()));
+    fields.add(new Field("because", rule.because()));
+    fields.add(new Field("source", rule.source()));
+    for (Change change : rule.changes()) {
+      if (change.kind() != Change.Kind.ADDED) {
+        fields.add(
+            new Field(
+                "amended",
+                "by "
+                    + ChangeText.by(change)
+                    + ": "
+                    + ChangeText.what(change)
+                    + ", because "
+                    + change.because()));
+      }
+    }
+    fields(indent, fields);
   }
 
   static String title(Rule rule) {

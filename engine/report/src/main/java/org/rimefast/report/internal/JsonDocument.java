@@ -88,6 +88,7 @@ public final class JsonDocument {
     text("edition", result.standard().edition());
     text("title", result.standard().title());
     text("hash", result.standardHash());
+    new JsonLayers(json).ofStandard(result.standard());
     json.writeEndObject();
     json.writeObjectFieldStart("plan");
     text("id", result.plan().id());
@@ -126,6 +127,7 @@ public final class JsonDocument {
     text("sentence", rule.sentence());
     text("because", rule.because());
     text("source", rule.source());
+    new JsonLayers(json).ofRule(rule);
     json.writeObjectFieldStart("counts");
     for (Verdict verdict : Verdict.values()) {
       json.writeNumberField(JsonFindings.member(verdict), result.count(verdict));
@@ -176,6 +178,7 @@ public final class JsonDocument {
       json.writeStartObject();
       text("code", fault.code());
       textOrNull("pointer", fault.pointer());
+      textOrNull("file", fault.file());
       JsonFindings.place(json, fault.place());
       text("message", fault.message());
       text("remedy", fault.remedy());

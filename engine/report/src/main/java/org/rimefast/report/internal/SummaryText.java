@@ -3,10 +3,13 @@ package org.rimefast.report.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.rimefast.check.CheckResult;
 import org.rimefast.check.RuleResult;
 import org.rimefast.check.Verdict;
 import org.rimefast.lang.rule.Severity;
+import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Withdrawal;
 
 /** Counts, what was not asked, where it all came from, and the standard's caution. */
 final class SummaryText {
@@ -29,6 +32,7 @@ final class SummaryText {
     outcome(page, result);
     idle();
     notDue();
+    withdrawn();
     new SiteText(page, result).write();
     page.blank();
     provenance();
@@ -168,6 +172,27 @@ final class SummaryText {
     }
   }
 
+  /** A rule that was taken out would be missed, if nobody said so. */
+  private void withdrawn() {
+    List<Withdrawal> withdrawn = result.standard().withdrawn();
+    if (withdrawn.isEmpty()) {
+      return;
+    }
+    page.blank();
+    page.paragraph(2, "Rules that were withdrawn:");
+    for (Withdrawal withdrawal : withdrawn) {
+      page.hang(
+          4,
+          withdrawal.rule().id() + ":",
+          0,
+          Ink.NONE,
+          "by "
+              + ChangeText.by(withdrawal.change())
+              + ", because "
+              + withdrawal.change().because());
+    }
+  }
+
   private void provenance() {
     page.hang(2, "engine", LABEL, Ink.NONE, result.engine());
     page.hang(
@@ -180,6 +205,12 @@ final class SummaryText {
             + result.standard().edition()
             + ", "
             + shortened(result.standardHash()));
+    Optional<Standard> base = result.standard().base();
+    while (base.isPresent()) {
+      page.hang(
+          2, "on base", LABEL, Ink.NONE, base.get().name() + " edition " + base.get().edition());
+      base = base.get().base();
+    }
     page.hang(
         2,
         "plan",

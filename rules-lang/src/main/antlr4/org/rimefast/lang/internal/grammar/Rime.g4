@@ -7,17 +7,22 @@
  */
 grammar Rime;
 
-// All but QUANTITY are words only of cases, inspect items or waivers, and words like any other in all
-// other statements.
+// All but QUANTITY are words only of cases, inspect items, waivers or layers, and words like any other
+// in all other statements: they are told apart before parsing.
 tokens {
   QUANTITY,
   PLAN, SET, REMOVE, ADD, EXPECT, TO, OF, EVERY, MET, BROKEN, UNDECIDED, ERROR_WORD, NOTHING,
   APPLICABLE, WANT, WITHIN, TOLERANCE,
-  ASK, ANSWER, READING, IN, APPROVED, FROM, UNTIL, DOWN, UP
+  ASK, ANSWER, READING, IN_PLAN, APPROVED, FROM, UNTIL, DOWN, UP,
+  IN, BUILDS, ON, EXCEPT, SEEN, HASH
 }
 
 standardStatement
-  : STANDARD name=WORD EDITION edition headerField* EOF
+  : STANDARD name=WORD EDITION edition (headerField | buildsOn)* EOF
+  ;
+
+buildsOn
+  : BUILDS ON name=WORD EDITION edition
   ;
 
 edition
@@ -37,6 +42,33 @@ letStatement
 letValue
   : MINUS? literal=(QUANTITY | NUMBER)   # numberValue
   | word+ whereClause?                   # termValue
+  ;
+
+includeStatement
+  : INCLUDE TEXT EOF
+  ;
+
+inRuleStatement
+  : IN RULE id=WORD COMMA change amendmentPart* EOF
+  ;
+
+withdrawStatement
+  : WITHDRAW id=WORD amendmentPart* EOF
+  ;
+
+change
+  : key=(SEVERITY | STAGE) IS WORD       # partChange
+  | EXCEPT whereClause                   # exceptChange
+  | word+ limit? IS limit                # limitChange
+  ;
+
+limit
+  : MINUS? literal=(QUANTITY | NUMBER)
+  ;
+
+amendmentPart
+  : field                                         # fieldPart
+  | SEEN EDITION edition HASH hash=WORD text      # seenPart
   ;
 
 ruleStatement
@@ -143,7 +175,7 @@ waived
 
 waiverField
   : field                                                      # sharedWaiverField
-  | key=IN WORD text                                           # planField
+  | key=IN_PLAN WORD text                                           # planField
   | key=APPROVED BY text                                       # approvedField
   | key=(FROM | UNTIL) date                                    # dateField
   | key=(DOWN | UP) WORD MINUS? literal=(QUANTITY | NUMBER)    # boundField
@@ -298,6 +330,8 @@ word
   | INSPECT
   | WAIVERS
   | WAIVE
+  | INCLUDE
+  | WITHDRAW
   ;
 
 STANDARD: 'standard';
@@ -312,6 +346,8 @@ CASES: 'cases';
 INSPECT: 'inspect';
 WAIVERS: 'waivers';
 WAIVE: 'waive';
+INCLUDE: 'include';
+WITHDRAW: 'withdraw';
 SEVERITY: 'severity';
 STAGE: 'stage';
 BECAUSE: 'because';

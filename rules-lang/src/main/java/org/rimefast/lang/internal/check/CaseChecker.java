@@ -145,7 +145,7 @@ public final class CaseChecker {
     List<Expectation> expectations = new CaseExpectations(found, diagnostics).check(expects);
     expects.forEach(expect -> expect.rule().ifPresent(this::known));
     Optional<CasePlan> plan = plan(found, plans);
-    int line = source.positionOf(found.span().start()).line();
+    SourceText.Place place = source.place(found.span().start());
     return plan.map(
         from ->
             new Case(
@@ -154,8 +154,8 @@ public final class CaseChecker {
                 from,
                 edits,
                 expectations,
-                source.name(),
-                line,
+                place.name(),
+                place.line(),
                 found.span()));
   }
 

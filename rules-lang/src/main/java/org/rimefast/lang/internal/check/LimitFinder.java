@@ -123,6 +123,11 @@ final class LimitFinder implements Condition.Visitor<List<LimitFinder.Found>> {
   }
 
   @Override
+  public List<Found> visitSame(Condition.Same same) {
+    return List.of();
+  }
+
+  @Override
   public List<Found> visitIsA(Condition.IsA isA) {
     return List.of();
   }

@@ -2,23 +2,25 @@ package org.rimefast.lang.internal.check;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.cases.Case;
+import org.rimefast.lang.internal.layer.Layer;
 import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.internal.resolve.Constants;
 import org.rimefast.lang.internal.resolve.Dictionary;
 import org.rimefast.lang.internal.resolve.Problems;
-import org.rimefast.lang.internal.resolve.Result;
 import org.rimefast.lang.internal.resolve.Terms;
 import org.rimefast.lang.internal.resolve.Typing;
 import org.rimefast.lang.internal.syntax.Statement;
 import org.rimefast.lang.internal.syntax.Word;
 import org.rimefast.lang.rule.Constant;
-import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Pin;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.source.Diagnostic;
@@ -26,19 +28,34 @@ import org.rimefast.lang.source.DiagnosticCode;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.lang.source.Span;
 
-/** Checks the statements of one text. */
+/** Checks the statements of a standard, those that it builds on first. */
 public final class StandardChecker {
   private final Dictionary dictionary;
-  private final SourceText source;
   private final List<Diagnostic> diagnostics = new ArrayList<>();
-  private final List<Rule> rules = new ArrayList<>();
   private final Map<String, Constant> constants = new LinkedHashMap<>();
+  private final Constants index = new Constants(Map.of());
+  private final Terms terms = new Terms();
+  private final Map<String, Span> places = new HashMap<>();
+  private final OperandReader operands;
+  private final TermChecker definitions;
+  private final SourceText source;
+  private final RuleChecker ruleChecker;
+  private final InspectChecker inspections;
+  private final AmendmentChecker amendments;
+  private Optional<Standard> below = Optional.empty();
   private Statement.@Nullable Header header;
 
-  /** A checker for one text. */
+  /** A checker for one text, with all that it includes and builds on. */
   public StandardChecker(Dictionary dictionary, SourceText source) {
     this.dictionary = dictionary;
+    this.operands = new OperandReader(dictionary, index, terms, source);
+    this.definitions = new TermChecker(dictionary, constants, terms, operands, diagnostics);
     this.source = source;
+    this.ruleChecker = new RuleChecker(dictionary, diagnostics);
+    this.inspections = new InspectChecker(dictionary, constants, operands, diagnostics);
+    this.amendments =
+        new AmendmentChecker(
+            new RuleWriter(dictionary, constants, terms, source), operands, diagnostics);
   }
 
   /** What is wrong with the statements. */
@@ -46,76 +63,141 @@ public final class StandardChecker {
     return diagnostics;
   }
 
+  /** The text, with the amended rules as they read now behind it. */
+  public SourceText source() {
+    return amendments.source();
+  }
+
+  /** What the amendments of the uppermost standard say of their rules. */
+  public List<Pin> pins() {
+    return amendments.pins();
+  }
+
   /**
-   * The typed standard, as far as it makes sense; only whole if there are no errors.
+   * The typed standard, as far as it makes sense; only whole if there are no errors. Of a standard
+   * whose base is wrong, nothing is said: what it could mean is not known.
    *
-   * @param isWhole false if some statement could not be read, so that a missing one is no news
+   * @param layers the one at the bottom first
    */
-  public Optional<Standard> check(List<Statement> statements, boolean isWhole) {
-    headers(statements, isWhole);
-    for (Statement statement : statements) {
+  public Optional<Standard> check(List<Layer> layers) {
+    for (int i = 0; i < layers.size(); i++) {
+      if (i > 0 && (below.isEmpty() || hasErrors() || !layers.get(i - 1).isWhole())) {
+        return Optional.empty();
+      }
+      below = check(layers.get(i));
+    }
+    return below;
+  }
+
+  private boolean hasErrors() {
+    return diagnostics.stream().anyMatch(d -> d.level() == Diagnostic.Level.ERROR);
+  }
+
+  private Optional<Standard> check(Layer layer) {
+    header = null;
+    headers(layer);
+    for (Statement statement : layer.statements()) {
       if (statement instanceof Statement.Let let) {
         constant(let);
       }
     }
-    Terms terms = new Terms();
-    OperandReader operands = new OperandReader(dictionary, new Constants(constants), terms, source);
-    TermChecker definitions = new TermChecker(dictionary, constants, terms, operands, diagnostics);
-    definitions.check(statements);
-    InspectChecker inspections = new InspectChecker(dictionary, constants, operands, diagnostics);
-    Map<String, Span> ids = new HashMap<>();
-    for (Statement statement : statements) {
+    definitions.check(layer.statements());
+    amendments.begin(below, Optional.ofNullable(header));
+    for (Statement statement : layer.statements()) {
       if (statement instanceof Statement.Rule rule) {
-        rule(rule, operands, ids);
+        takeId(rule.id());
+        ruleChecker.check(rule, operands).ifPresent(amendments::add);
       } else if (statement instanceof Statement.Inspect inspect) {
-        takeId(inspect.id(), ids);
-        inspections.check(inspect).ifPresent(rules::add);
+        takeId(inspect.id());
+        inspections.check(inspect).ifPresent(amendments::add);
       } else if (isOfWaivers(statement)) {
-        diagnostics.add(
-            Problems.error(
-                DiagnosticCode.MISPLACED_STATEMENT,
-                statement.span(),
-                "Waivers do not stand in a standard.",
-                "Put them in a file of their own, which begins with: waivers for "
-                    + Optional.ofNullable(header)
-                        .map(known -> known.name().text())
-                        .orElse("cold-steel-modules")));
+        diagnostics.add(misplaced(statement));
       }
     }
+    for (Statement statement : layer.statements()) {
+      if (statement instanceof Statement.Amendment amendment) {
+        amendments.amend(amendment);
+      }
+    }
+    amendments.end();
     CaseChecker examples =
         new CaseChecker(
-            source, isWhole ? Optional.of(ids.keySet()) : Optional.empty(), diagnostics);
-    List<Case> cases = examples.check(statements);
-    examples.refuseHeader(statements);
-    return Optional.ofNullable(header).map(found -> standard(found, terms, cases));
+            source, layer.isWhole() ? Optional.of(standing()) : Optional.empty(), diagnostics);
+    List<Case> cases = examples.check(layer.statements());
+    examples.refuseHeader(layer.statements());
+    return Optional.ofNullable(header).map(found -> standard(found, cases));
+  }
+
+  /** The ids of all rules that were not taken out, whether or not they make sense. */
+  private Set<String> standing() {
+    Set<String> ids = new HashSet<>(places.keySet());
+    amendments.withdrawn().forEach(withdrawal -> ids.remove(withdrawal.rule().id()));
+    return ids;
   }
 
   private static boolean isOfWaivers(Statement statement) {
     return statement instanceof Statement.Waivers || statement instanceof Statement.Waive;
   }
 
-  private void takeId(Word id, Map<String, Span> ids) {
-    Span first = ids.putIfAbsent(id.text(), id.span());
+  private Diagnostic misplaced(Statement statement) {
+    return Problems.error(
+        DiagnosticCode.MISPLACED_STATEMENT,
+        statement.span(),
+        "Waivers do not stand in a standard.",
+        "Put them in a file of their own, which begins with: waivers for "
+            + Optional.ofNullable(header)
+                .map(known -> known.name().text())
+                .orElse("cold-steel-modules"));
+  }
+
+  private void takeId(Word id) {
+    Span first = places.putIfAbsent(id.text(), id.span());
     if (first != null) {
-      diagnostics.add(repeated("rule", id.text(), id.span(), first));
+      diagnostics.add(
+          amendments.isOfBase(id.text())
+              ? ofBase(id, first)
+              : repeated("rule", id.text(), id.span(), first));
     }
   }
 
-  private Standard standard(Statement.Header found, Terms terms, List<Case> cases) {
+  private static Diagnostic ofBase(Word named, Span first) {
+    String id = named.text();
+    return Problems.related(
+        DiagnosticCode.REPEATED_NAME,
+        named.span(),
+        "The standard that this one builds on already has a rule called " + id + ".",
+        "To change it, write for example: in rule "
+            + id
+            + ", severity is hold; to replace it: withdraw "
+            + id
+            + "; then give the new rule another name.",
+        List.of(new Diagnostic.Related(first, "that rule is here")));
+  }
+
+  private Standard standard(Statement.Header found, List<Case> cases) {
     Fields fields = new Fields(found.fields(), new ArrayList<>());
     return new Standard(
         found.name().text(),
         found.edition().text(),
         fields.text("title").orElse(""),
-        fields.text("caution").orElse(""),
+        caution(fields.text("caution").orElse("")),
         List.copyOf(constants.values()),
         terms.defined(),
-        rules,
+        amendments.rules(),
         cases,
-        source);
+        source(),
+        below,
+        amendments.withdrawn());
   }
 
-  private void headers(List<Statement> statements, boolean isWhole) {
+  /** What the base says of care goes on holding. */
+  private String caution(String own) {
+    String under = below.map(Standard::caution).orElse("");
+    return under.isEmpty() || own.contains(under) ? own : own.isEmpty() ? under : own + " " + under;
+  }
+
+  private void headers(Layer layer) {
+    List<Statement> statements = layer.statements();
     for (int i = 0; i < statements.size(); i++) {
       if (statements.get(i) instanceof Statement.Header found) {
         Statement.Header first = header;
@@ -130,6 +212,7 @@ public final class StandardChecker {
         } else {
           header = found;
           new Fields(found.fields(), diagnostics);
+          oneBase(found);
           if (i > 0) {
             diagnostics.add(
                 Problems.error(
@@ -142,13 +225,26 @@ public final class StandardChecker {
       }
     }
     boolean isCases = statements.stream().anyMatch(Statement.CaseFile.class::isInstance);
-    if (header == null && isWhole && !isCases) {
+    if (header == null && layer.isWhole() && !isCases) {
       diagnostics.add(
           Problems.error(
               DiagnosticCode.MISSING_STANDARD,
-              new Span(0, 0),
+              new Span(layer.start(), layer.start()),
               "The text does not say which standard it is.",
               "Begin with: standard cold-steel-modules edition 2026-11"));
+    }
+  }
+
+  private void oneBase(Statement.Header found) {
+    if (found.builds().size() > 1) {
+      diagnostics.add(
+          Problems.related(
+              DiagnosticCode.REPEATED_PART,
+              found.builds().get(1).span(),
+              "A standard builds on one other, and this is the second.",
+              "Name here the one nearest to it; that one can build on others itself.",
+              List.of(
+                  new Diagnostic.Related(found.builds().get(0).span(), "the first one is here"))));
     }
   }
 
@@ -174,9 +270,10 @@ public final class StandardChecker {
     }
     Value.Literal literal =
         new Value.Literal(let.quantity(), Typing.typeOf(let.quantity()), let.quantitySpan());
-    constants.put(
-        name,
-        new Constant(name, literal, fields.text("because"), fields.text("source"), let.span()));
+    Constant constant =
+        new Constant(name, literal, fields.text("because"), fields.text("source"), let.span());
+    constants.put(name, constant);
+    index.add(constant);
   }
 
   static Diagnostic repeated(String kind, String name, Span span, Span first) {
@@ -186,38 +283,5 @@ public final class StandardChecker {
         "There already is a " + kind + " called " + English.quoted(name) + ".",
         "Give one of them another name.",
         List.of(new Diagnostic.Related(first, "the first one is here")));
-  }
-
-  private void rule(Statement.Rule rule, OperandReader operands, Map<String, Span> ids) {
-    takeId(rule.id(), ids);
-    Optional<RuleParts.Parts> parts =
-        new RuleParts(
-                new Fields(rule.fields(), diagnostics),
-                rule.id(),
-                "rule",
-                "after its sentence",
-                diagnostics)
-            .read(dictionary.vocabulary().stages());
-    Result<SentenceChecker.Checked> checked = new SentenceChecker(operands).check(rule.sentence());
-    diagnostics.addAll(checked.problems());
-    if (!checked.isOk() || parts.isEmpty()) {
-      return;
-    }
-    SentenceChecker.Checked sentence = checked.get();
-    rules.add(
-        new Rule(
-            rule.id().text(),
-            rule.title().text(),
-            sentence.subject(),
-            sentence.where(),
-            sentence.onlyIf(),
-            sentence.requirement(),
-            parts.get().severity(),
-            parts.get().stage(),
-            parts.get().because(),
-            parts.get().source(),
-            rule.sentenceText(),
-            rule.sentence().span(),
-            rule.span()));
   }
 }

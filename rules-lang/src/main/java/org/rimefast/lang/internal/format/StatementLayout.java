@@ -17,6 +17,7 @@ final class StatementLayout {
   private final List<Piece> pieces;
   private final Lines lines;
   private final int sentenceStart;
+  private final int changeStart;
   private final List<Word> words = new ArrayList<>();
   private int indent;
   private int depth;
@@ -29,6 +30,7 @@ final class StatementLayout {
     this.sentenceStart = sentenceStart();
     // What is waived stands in the first line, and can be a long list or a condition.
     this.inSentence = textOf(0).equals("waive");
+    this.changeStart = textOf(0).equals("in") ? 4 : -1;
   }
 
   static void write(SourceText source, List<Piece> pieces, Lines lines) {
@@ -37,10 +39,11 @@ final class StatementLayout {
 
   private void write() {
     for (int i = 0; i < pieces.size(); i++) {
-      Kind kind = pieces.get(i).kind();
+      // The first word of what an amendment changes goes on in its line, even if it is "severity".
+      Kind kind = i == changeStart ? Kind.VALUE : pieces.get(i).kind();
       boolean beginsPart = i > 0 && (kind == Kind.PART || (i == sentenceStart && canBeginLine(i)));
-      if (i == sentenceStart || kind == Kind.PART) {
-        inSentence = i == sentenceStart;
+      if (i == sentenceStart || i == changeStart || kind == Kind.PART) {
+        inSentence = i == sentenceStart || i == changeStart;
       }
       Gap gap = gapBefore(i);
       if (beginsPart || !gap.comments().isEmpty() || isFurtherText(i)) {

@@ -57,6 +57,15 @@ final class LexicalProblems {
   Optional<Diagnostic> first(Tokens.Run run) {
     List<Token> tokens = run.tokens();
     Token first = tokens.get(0);
+    if (first.getType() == RimeLexer.INCLUDE && tokens.size() > 1 && isBareName(tokens.get(1))) {
+      // That the name has no quotes says more than that it has a full stop.
+      return Optional.of(
+          error(
+              DiagnosticCode.UNREADABLE,
+              span(tokens.get(1)),
+              "After \"include\" comes the name of a file in quotes.",
+              "Write it as: include \"doors.rime\""));
+    }
     Optional<Diagnostic> number = run.problems().stream().findFirst();
     int depth = 0;
     for (int i = 0; i < tokens.size(); i++) {
@@ -82,6 +91,10 @@ final class LexicalProblems {
       }
     }
     return number;
+  }
+
+  private static boolean isBareName(Token token) {
+    return token.getType() != RimeLexer.TEXT && token.getType() != RimeLexer.UNCLOSED_TEXT;
   }
 
   private Optional<Diagnostic> ofToken(List<Token> tokens, int i) {
@@ -244,8 +257,8 @@ final class LexicalProblems {
     return error(
         DiagnosticCode.STRAY_TEXT,
         span(token),
-        "A statement begins with \"standard\", \"let\", \"rule\", \"inspect\" or \"case\" at the start"
-            + " of a line.",
+        "A statement begins with \"standard\", \"include\", \"let\", \"rule\", \"inspect\", \"in rule\","
+            + " \"withdraw\" or \"case\" at the start of a line.",
         "Begin with: standard cold-steel-modules edition 2026-11; a file of waivers with: waivers for"
             + " cold-steel-modules");
   }

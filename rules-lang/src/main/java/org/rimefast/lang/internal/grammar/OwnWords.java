@@ -66,7 +66,7 @@ final class OwnWords {
       case "approved" -> RimeParser.APPROVED;
       case "until" -> RimeParser.UNTIL;
       case "from" -> follows == RimeLexer.NUMBER ? RimeParser.FROM : RimeLexer.WORD;
-      case "in" -> next.equals("plan") ? RimeParser.IN : RimeLexer.WORD;
+      case "in" -> next.equals("plan") ? RimeParser.IN_PLAN : RimeLexer.WORD;
       case "down" -> next.equals("to") ? RimeParser.DOWN : RimeLexer.WORD;
       case "up" -> next.equals("to") ? RimeParser.UP : RimeLexer.WORD;
       default -> RimeLexer.WORD;

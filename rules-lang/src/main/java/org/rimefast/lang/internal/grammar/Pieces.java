@@ -42,9 +42,18 @@ final class Pieces {
           RimeLexer.WAIVERS,
           RimeLexer.WAIVE,
           RimeLexer.CASE,
-          RimeLexer.CASES ->
+          RimeLexer.CASES,
+          RimeLexer.INCLUDE,
+          RimeLexer.WITHDRAW,
+          RimeParser.IN ->
           Kind.STATEMENT;
-      case RimeParser.PLAN, RimeParser.SET, RimeParser.REMOVE, RimeParser.ADD, RimeParser.EXPECT ->
+      case RimeParser.PLAN,
+          RimeParser.SET,
+          RimeParser.REMOVE,
+          RimeParser.ADD,
+          RimeParser.EXPECT,
+          RimeParser.BUILDS,
+          RimeParser.SEEN ->
           Kind.PART;
       case RimeLexer.BLOCK, RimeLexer.UNCLOSED_BLOCK -> Kind.BLOCK;
       // Within a rule, these two are words like any other.
@@ -56,7 +65,7 @@ final class Pieces {
           RimeParser.ASK,
           RimeParser.ANSWER,
           RimeParser.READING,
-          RimeParser.IN,
+          RimeParser.IN_PLAN,
           RimeParser.APPROVED,
           RimeParser.FROM,
           RimeParser.UNTIL,

@@ -61,17 +61,36 @@ public final class StatementReader {
   }
 
   /**
-   * Reads a text.
+   * Reads a text, file by file: no statement runs over the end of one.
    *
    * @param nesting how deep parentheses may stand
    * @param errors how many statements that cannot be read are told in detail
    */
   public static Statements read(SourceText source, int nesting, int errors) {
     StatementReader reader = new StatementReader(source, nesting, errors);
-    for (Tokens.Run run : new Tokens(source).statements()) {
-      reader.readRun(run);
-    }
+    runs(source).forEach(reader::readRun);
     return new Statements(reader.statements, reader.diagnostics);
+  }
+
+  /**
+   * Reads one file of a text.
+   *
+   * @param part which one
+   * @param nesting how deep parentheses may stand
+   * @param errors how many statements that cannot be read are told in detail
+   */
+  public static Statements read(SourceText source, int part, int nesting, int errors) {
+    StatementReader reader = new StatementReader(source, nesting, errors);
+    new Tokens(source, part).statements().forEach(reader::readRun);
+    return new Statements(reader.statements, reader.diagnostics);
+  }
+
+  private static List<Tokens.Run> runs(SourceText source) {
+    List<Tokens.Run> runs = new ArrayList<>();
+    for (int part = 0; part < source.parts().size(); part++) {
+      runs.addAll(new Tokens(source, part).statements());
+    }
+    return runs;
   }
 
   /**
@@ -83,7 +102,7 @@ public final class StatementReader {
   public static Outline outline(SourceText source, int nesting, int errors) {
     StatementReader reader = new StatementReader(source, nesting, errors);
     List<Written> written = new ArrayList<>();
-    for (Tokens.Run run : new Tokens(source).statements()) {
+    for (Tokens.Run run : runs(source)) {
       written.add(new Written(Pieces.of(run.tokens()), reader.tree(run).isPresent()));
     }
     return new Outline(written, reader.diagnostics);
@@ -92,7 +111,7 @@ public final class StatementReader {
   /** The pieces of each statement, whether or not they follow the grammar. */
   public static List<List<Piece>> pieces(SourceText source) {
     List<List<Piece>> pieces = new ArrayList<>();
-    new Tokens(source).statements().forEach(run -> pieces.add(Pieces.of(run.tokens())));
+    runs(source).forEach(run -> pieces.add(Pieces.of(run.tokens())));
     return pieces;
   }
 
@@ -159,6 +178,9 @@ public final class StatementReader {
       case RimeLexer.INSPECT -> parser.inspectStatement();
       case RimeLexer.WAIVERS -> parser.waiversStatement();
       case RimeLexer.WAIVE -> parser.waiveStatement();
+      case RimeLexer.INCLUDE -> parser.includeStatement();
+      case RimeParser.IN -> parser.inRuleStatement();
+      case RimeLexer.WITHDRAW -> parser.withdrawStatement();
       default -> parser.ruleStatement();
     };
   }

@@ -137,7 +137,7 @@ final class SyntaxMessages {
           "After the title comes the rule's sentence" + instead() + ".",
           "Write for example: " + SENTENCE_EXAMPLE);
     }
-    return within("sentence") ? sentence() : outside();
+    return within("sentence") || within("whereClause") ? sentence() : outside();
   }
 
   private String[] outside() {

@@ -2,6 +2,7 @@ package org.rimefast.lang.internal.grammar;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.antlr.v4.runtime.BaseErrorListener;
 import org.antlr.v4.runtime.Parser;
@@ -82,6 +83,18 @@ final class SyntaxProblems extends BaseErrorListener {
         }
       }
     }
+    Optional<Diagnostic> layer =
+        LayerMessages.of(
+            tokens,
+            span,
+            atEnd ? "" : source.textOf(span),
+            atEnd ? Token.EOF : token.getType(),
+            before,
+            expected,
+            parser.getRuleInvocationStack());
+    if (layer.isPresent()) {
+      return layer.get();
+    }
     SyntaxMessages messages =
         new SyntaxMessages(
             tokens.get(0).getType(),
@@ -128,7 +141,9 @@ final class SyntaxProblems extends BaseErrorListener {
         || type == RimeLexer.STAGE
         || type == RimeLexer.BECAUSE
         || type == RimeLexer.SOURCE
-        || type >= RimeParser.ASK && type <= RimeParser.UP;
+        || type == RimeParser.SEEN
+        || type == RimeParser.BUILDS
+        || (type >= RimeParser.ASK && type <= RimeParser.UP);
   }
 
   /** The token before one; the last if that is the end. */

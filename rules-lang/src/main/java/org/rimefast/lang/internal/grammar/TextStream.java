@@ -11,23 +11,29 @@ import org.antlr.v4.runtime.misc.Interval;
 final class TextStream implements CharStream {
   private final String text;
   private final String name;
+  private final int from;
+  private final int to;
   private int at;
 
-  TextStream(String text, String name) {
+  /** The stretch of a text from one offset to another; nothing beyond it can be seen. */
+  TextStream(String text, String name, int from, int to) {
     this.text = text;
     this.name = name;
+    this.from = from;
+    this.to = to;
+    this.at = from;
   }
 
   @Override
   public String getText(Interval interval) {
-    int start = Math.min(interval.a, text.length());
-    int end = Math.min(interval.b + 1, text.length());
+    int start = Math.min(interval.a, to);
+    int end = Math.min(interval.b + 1, to);
     return start >= end ? "" : text.substring(start, end);
   }
 
   @Override
   public void consume() {
-    if (at >= text.length()) {
+    if (at >= to) {
       throw new IllegalStateException("reading past the end");
     }
     at++;
@@ -36,10 +42,10 @@ final class TextStream implements CharStream {
   @Override
   public int LA(int offset) {
     int index = offset > 0 ? at + offset - 1 : at + offset;
-    if (offset == 0 || index < 0) {
+    if (offset == 0 || index < from) {
       return 0;
     }
-    return index >= text.length() ? IntStream.EOF : text.charAt(index);
+    return index >= to ? IntStream.EOF : text.charAt(index);
   }
 
   @Override
@@ -57,12 +63,12 @@ final class TextStream implements CharStream {
 
   @Override
   public void seek(int index) {
-    at = Math.min(index, text.length());
+    at = Math.min(index, to);
   }
 
   @Override
   public int size() {
-    return text.length();
+    return to;
   }
 
   @Override

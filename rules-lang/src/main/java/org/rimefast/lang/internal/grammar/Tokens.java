@@ -18,26 +18,36 @@ final class Tokens {
   /** The tokens of one statement, and the first thing wrong with them. */
   record Run(List<Token> tokens, List<Diagnostic> problems) {}
 
-  private final SourceText source;
+  private final String name;
   private final String text;
+  private final int from;
+  private final int to;
 
-  Tokens(SourceText source) {
-    this.source = source;
+  /** The tokens of one file of a text. */
+  Tokens(SourceText source, int part) {
+    this.name = source.parts().get(part).name();
     this.text = source.text();
+    this.from = source.spanOf(part).start();
+    this.to = source.spanOf(part).end();
   }
 
   /** One run for each statement; a first run that begins with another word is stray text. */
   List<Run> statements() {
-    RimeLexer lexer = new RimeLexer(new TextStream(text, source.name()));
+    RimeLexer lexer = new RimeLexer(new TextStream(text, name, from, to));
     lexer.removeErrorListeners();
     List<Run> runs = new ArrayList<>();
     List<Token> current = new ArrayList<>();
-    for (Token token = lexer.nextToken(); token.getType() != Token.EOF; token = lexer.nextToken()) {
-      if (beginsStatement(token) && !current.isEmpty()) {
+    Token token = lexer.nextToken();
+    while (token.getType() != Token.EOF) {
+      Token next = lexer.nextToken();
+      Token word = LayerWords.isInRule(token, next, text) ? LayerWords.in(token) : token;
+      if (beginsStatement(word) && !current.isEmpty()) {
         runs.add(join(current));
         current = new ArrayList<>();
       }
-      current.add(token);
+      // Only at the start of a line do the two words begin a statement.
+      current.add(beginsStatement(word) ? word : token);
+      token = next;
     }
     if (!current.isEmpty()) {
       runs.add(join(current));
@@ -46,8 +56,7 @@ final class Tokens {
   }
 
   static boolean isStatementWord(Token token) {
-    int type = token.getType();
-    return switch (type) {
+    return switch (token.getType()) {
       case RimeLexer.STANDARD,
           RimeLexer.LET,
           RimeLexer.RULE,
@@ -55,7 +64,10 @@ final class Tokens {
           RimeLexer.WAIVERS,
           RimeLexer.WAIVE,
           RimeLexer.CASE,
-          RimeLexer.CASES ->
+          RimeLexer.CASES,
+          RimeLexer.INCLUDE,
+          RimeLexer.WITHDRAW,
+          RimeParser.IN ->
           true;
       default -> false;
     };
@@ -66,14 +78,14 @@ final class Tokens {
       return false;
     }
     int at = token.getStartIndex() - 1;
-    while (at >= 0 && (text.charAt(at) == ' ' || text.charAt(at) == '\t')) {
+    while (at >= from && (text.charAt(at) == ' ' || text.charAt(at) == '\t')) {
       at--;
     }
-    return at < 0 || text.charAt(at) == '\n' || text.charAt(at) == '\r';
+    return at < from || text.charAt(at) == '\n' || text.charAt(at) == '\r';
   }
 
-  private Run join(List<Token> statement) {
-    List<Token> tokens = OwnWords.marked(statement);
+  private Run join(List<Token> read) {
+    List<Token> tokens = LayerWords.marked(OwnWords.marked(read), text);
     List<Token> joined = new ArrayList<>(tokens.size());
     List<Diagnostic> problems = new ArrayList<>();
     boolean isCase = tokens.get(0).getType() == RimeLexer.CASE;
@@ -154,7 +166,7 @@ final class Tokens {
 
   private int digitsEnd(int start) {
     int at = start;
-    while (at < text.length() && "0123456789-/.".indexOf(text.charAt(at)) >= 0) {
+    while (at < to && "0123456789-/.".indexOf(text.charAt(at)) >= 0) {
       at++;
     }
     return at;
@@ -183,7 +195,7 @@ final class Tokens {
           return 0;
         }
         at = after;
-      } else if (at < text.length() && text.charAt(at) == c) {
+      } else if (at < to && text.charAt(at) == c) {
         at++;
       } else {
         return 0;
@@ -193,20 +205,18 @@ final class Tokens {
   }
 
   private boolean isBoundary(int at) {
-    if (at >= text.length()) {
+    if (at >= to) {
       return true;
     }
     char c = text.charAt(at);
     boolean hyphenated =
-        (c == '-' || c == '\'')
-            && at + 1 < text.length()
-            && Character.isLetterOrDigit(text.charAt(at + 1));
+        (c == '-' || c == '\'') && at + 1 < to && Character.isLetterOrDigit(text.charAt(at + 1));
     return !Character.isLetterOrDigit(c) && !hyphenated && c != '/';
   }
 
   private int skipSpace(int start) {
     int at = start;
-    while (at < text.length() && " \t\r\n".indexOf(text.charAt(at)) >= 0) {
+    while (at < to && " \t\r\n".indexOf(text.charAt(at)) >= 0) {
       at++;
     }
     return at;

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.tree.TerminalNode;
+import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.internal.syntax.Piece;
 import org.rimefast.lang.internal.syntax.Sentence;
 import org.rimefast.lang.internal.syntax.Statement;
@@ -42,11 +44,19 @@ final class TreeBuilder {
     if (tree instanceof RimeParser.LetStatementContext let) {
       return let(let);
     }
+    if (tree instanceof RimeParser.IncludeStatementContext include) {
+      Token name = include.TEXT().getSymbol();
+      return new Statement.Include(new Word(unquoted(name), span(name)), whole());
+    }
+    if (tree instanceof RimeParser.InRuleStatementContext
+        || tree instanceof RimeParser.WithdrawStatementContext) {
+      return new AmendmentBuilder(this, clauses, tokens).amendment(tree);
+    }
     if (tree instanceof RimeParser.CasesStatementContext cases) {
       return new Statement.CaseFile(word(cases.name), whole());
     }
     if (tree instanceof RimeParser.CaseStatementContext found) {
-      return new CaseBuilder(source, c -> folded(ClauseBuilder.spanOf(c))).build(found, text(found.text()), whole());
+      return new CaseBuilder(source, this::folded).build(found, text(found.text()), whole());
     }
     if (tree instanceof RimeParser.RuleStatementContext rule) {
       return rule(rule);
@@ -54,19 +64,30 @@ final class TreeBuilder {
     return new SiteBuilder(this, clauses, source, whole()).statement(tree);
   }
 
-  private Span whole() {
+  Span whole() {
     return span(tokens.get(0)).to(span(tokens.get(tokens.size() - 1)));
   }
 
   private Statement header(RimeParser.StandardStatementContext tree) {
-    RimeParser.EditionContext edition = tree.edition();
-    Token token = edition.getStart();
-    Word written =
-        edition instanceof RimeParser.TextEditionContext
-            ? new Word(unquoted(token), span(token))
-            : word(token);
+    List<Statement.BuildsOn> builds = new ArrayList<>();
+    for (RimeParser.BuildsOnContext base : tree.buildsOn()) {
+      builds.add(
+          new Statement.BuildsOn(
+              word(base.name), edition(base.edition()), ClauseBuilder.spanOf(base)));
+    }
     return new Statement.Header(
-        word(tree.name), written, headerFields(tree.headerField()), whole());
+        word(tree.name),
+        edition(tree.edition()),
+        headerFields(tree.headerField()),
+        builds,
+        whole());
+  }
+
+  static Word edition(RimeParser.EditionContext edition) {
+    Token token = edition.getStart();
+    return edition instanceof RimeParser.TextEditionContext
+        ? new Word(unquoted(token), span(token))
+        : word(token);
   }
 
   private Statement let(RimeParser.LetStatementContext tree) {
@@ -80,13 +101,19 @@ final class TreeBuilder {
           whole());
     }
     RimeParser.NumberValueContext number = (RimeParser.NumberValueContext) tree.letValue();
-    Span span = span(number.literal);
+    Statement.Number value = number(number.literal, number.MINUS());
+    return new Statement.Let(name, value.quantity(), value.span(), fields(tree.field()), whole());
+  }
+
+  /** A number with its unit, and the minus sign before it if there is one. */
+  Statement.Number number(Token literal, @Nullable TerminalNode minus) {
+    Span span = span(literal);
     String written = source.textOf(span);
-    if (number.MINUS() != null) {
-      span = span(number.MINUS().getSymbol()).to(span);
+    if (minus != null) {
+      span = span(minus.getSymbol()).to(span);
       written = "-" + written;
     }
-    return new Statement.Let(name, quantity(written), span, fields(tree.field()), whole());
+    return new Statement.Number(quantity(written), span);
   }
 
   static List<Word> words(List<RimeParser.WordContext> trees) {
@@ -163,6 +190,11 @@ final class TreeBuilder {
    * A stretch on one line, without comments and texts in triple quotes, spaced the same however it
    * was laid out.
    */
+  String folded(ParserRuleContext tree) {
+    return folded(ClauseBuilder.spanOf(tree));
+  }
+
+  /** The pieces within a stretch on one line. */
   String folded(Span stretch) {
     StringBuilder folded = new StringBuilder();
     Piece.Kind earlier = Piece.Kind.KEYWORD;

@@ -108,6 +108,12 @@ public final class Definitions implements Condition.Visitor<Boolean>, Value.Visi
   }
 
   @Override
+  public Boolean visitAnswered(Condition.Answered answered) {
+    answered.question().limit().ifPresent(limit -> limit.value().accept(this));
+    return NOTHING_MORE;
+  }
+
+  @Override
   public Boolean visitSame(Condition.Same same) {
     return NOTHING_MORE;
   }

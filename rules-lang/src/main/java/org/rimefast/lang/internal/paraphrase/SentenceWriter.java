@@ -7,6 +7,7 @@ import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Condition.Quantified;
 import org.rimefast.lang.rule.Condition.Quantified.Quantifier;
+import org.rimefast.lang.rule.Question;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Term;
@@ -39,15 +40,35 @@ public final class SentenceWriter {
     KindWords kind = KindWords.of(rule.subject(), rule.where());
     Scope scope = Scope.of(rule.subject().noun(), kind.singular(), ClauseWriter.NOWHERE);
     Said where = kind.rest().map(rest -> conditions.write(rest, scope)).orElse(new Said("", null));
+    String each =
+        "each " + kind.singular() + (kind.rest().isEmpty() ? "" : " where " + where.words());
+    if (rule.question().isPresent()) {
+      return new Said("for " + each + " " + asked(rule.question().get()), where.obstacle());
+    }
     Said must = requirement(rule.requirement(), scope);
     Said guard = rule.onlyIf().map(condition -> guard(condition, scope)).orElse(new Said("", null));
-    String who =
-        "each " + kind.singular() + (kind.rest().isEmpty() ? "" : " where " + where.words());
     // "for each box, ..." where another than the box is spoken of.
     boolean plain = must.words().startsWith("must ");
-    String words = plain ? who + " " + must.words() : "for " + who + ", " + must.words();
+    String words = plain ? each + " " + must.words() : "for " + each + ", " + must.words();
     Obstacle first = where.obstacle() == null ? must.obstacle() : where.obstacle();
     return new Said(words + guard.words(), first == null ? guard.obstacle() : first);
+  }
+
+  private static String asked(Question question) {
+    String limit =
+        question
+            .limit()
+            .map(
+                asked ->
+                    " reading " + Comparing.afterIs(asked.comparison()) + number(asked.value()))
+            .orElse("");
+    return "ask \"" + question.ask() + "\" answer " + question.answerWord() + limit;
+  }
+
+  private static String number(Value value) {
+    return value instanceof Value.Named named
+        ? named.constant().name()
+        : ((Value.Literal) value).quantity().text();
   }
 
   private Said guard(Condition condition, Scope scope) {

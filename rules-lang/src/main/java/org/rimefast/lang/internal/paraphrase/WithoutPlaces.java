@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Constant;
+import org.rimefast.lang.rule.Question;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Term;
 import org.rimefast.lang.rule.Value;
@@ -105,6 +106,20 @@ public final class WithoutPlaces implements Condition.Visitor<Condition>, Value.
   @Override
   public Condition visitIsA(Condition.IsA isA) {
     return new Condition.IsA(isA.subject(), isA.noun(), isA.term().map(WithoutPlaces::of), NOWHERE);
+  }
+
+  @Override
+  public Condition visitAnswered(Condition.Answered answered) {
+    Question question = answered.question();
+    Question same =
+        question
+            .limit()
+            .map(
+                limit ->
+                    question.withLimit(
+                        new Question.Limit(limit.comparison(), limit.value().accept(this))))
+            .orElse(question);
+    return new Condition.Answered(answered.subject(), same, NOWHERE);
   }
 
   @Override

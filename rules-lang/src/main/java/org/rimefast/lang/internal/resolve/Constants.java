@@ -12,11 +12,13 @@ public final class Constants {
 
   /** An index of constants by name. */
   public Constants(Map<String, Constant> byName) {
-    byName.forEach(
-        (name, constant) -> {
-          table.add(name, constant);
-          names.add(name);
-        });
+    byName.values().forEach(this::add);
+  }
+
+  /** Adds one whose name is new. */
+  public void add(Constant constant) {
+    table.add(constant.name(), constant);
+    names.add(constant.name());
   }
 
   Dictionary.Table<Constant> table() {

@@ -11,13 +11,79 @@ public sealed interface Statement {
   /** The whole statement. */
   Span span();
 
-  /** {@code standard NAME edition EDITION ...}. */
-  record Header(Word name, Word edition, List<Field> fields, Span span) implements Statement {
-    /** Copies the list. */
+  /**
+   * {@code standard NAME edition EDITION ...}.
+   *
+   * @param builds the standards it says it builds on; at most one, if it is written right
+   */
+  record Header(Word name, Word edition, List<Field> fields, List<BuildsOn> builds, Span span)
+      implements Statement {
+    /** Copies the lists. */
     public Header {
       fields = List.copyOf(fields);
+      builds = List.copyOf(builds);
     }
   }
+
+  /** {@code builds on NAME edition EDITION}. */
+  record BuildsOn(Word name, Word edition, Span span) {}
+
+  /** {@code include "NAME"}. */
+  record Include(Word name, Span span) implements Statement {}
+
+  /**
+   * {@code in rule ID, ...} or {@code withdraw ID}.
+   *
+   * @param rule the rule's id
+   * @param change what is changed
+   * @param seen the rule as it was when this was written; at most one, if it is written right
+   * @param text what stands before the parts, on one line
+   */
+  record Amendment(
+      Word rule, Change change, List<Field> fields, List<Seen> seen, String text, Span span)
+      implements Statement {
+    /** Copies the lists. */
+    public Amendment {
+      fields = List.copyOf(fields);
+      seen = List.copyOf(seen);
+    }
+  }
+
+  /** What an amendment changes. */
+  sealed interface Change {
+    /** {@code severity is hold}, {@code stage is framing}. */
+    record OfPart(Word key, Word value) implements Change {}
+
+    /**
+     * {@code foam behind a box is 60 mm}, {@code the limit 2 in is 60 mm}.
+     *
+     * @param words what stands before the numbers
+     * @param before the number that was, if it is named
+     */
+    record OfLimit(List<Word> words, Optional<Number> before, Number after) implements Change {
+      /** Copies the list. */
+      public OfLimit {
+        words = List.copyOf(words);
+      }
+    }
+
+    /**
+     * {@code except where CONDITION}.
+     *
+     * @param text the condition on one line
+     */
+    record Except(Clause condition, String text) implements Change {}
+
+    /** The rule is taken out. */
+    record Withdrawn() implements Change {}
+  }
+
+  /** {@code seen edition 2026-11 hash 9f2c31ab40d1 "..."}. */
+  record Seen(Word edition, Word hash, Word text, Span span) {}
+
+  /** A number with its unit, as it stands. */
+  @SuppressWarnings("JavaLangClash") // always written Statement.Number where both are in sight
+  record Number(Quantity quantity, Span span) {}
 
   /** {@code let NAME be QUANTITY ...}. */
   record Let(List<Word> name, Quantity quantity, Span quantitySpan, List<Field> fields, Span span)

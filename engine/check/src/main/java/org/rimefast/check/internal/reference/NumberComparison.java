@@ -55,7 +55,8 @@ final class NumberComparison {
     Outcome.Interval a = value.value().orElseThrow();
     Outcome.Interval b = new ValueFinder(scope).number(limit.value()).value().orElseThrow();
     Truth truth = Intervals.compare(limit.comparison(), a.least(), a.most(), b.least(), b.most());
-    Unit unit = Printing.unitOf(limit.value()).orElse(limit.type().example());
+    Unit unit =
+        Printing.unitOf(limit.value(), limit.type().dimension()).orElse(limit.type().example());
     Measurement measurement = measurement(limit.comparison(), limit.value(), unit, quantity, a, b);
     return evidence(measurement, truth, value);
   }

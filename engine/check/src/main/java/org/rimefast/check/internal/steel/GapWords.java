@@ -60,8 +60,7 @@ final class GapWords {
             GapWords::neighbours,
             GapWords::explain)
         .relation(
-            Kinds.being(
-                Nouns.ITEM, "within _ of _", Kinds.value(Kinds.LENGTH), Kinds.element(Nouns.ITEM)),
+            Kinds.being(Nouns.ITEM, "within _ of _", Kinds.reach(), Kinds.element(Nouns.ITEM)),
             GapWords::within,
             (facts, element, arguments, out) -> explain(facts, element, arguments.element(1), out));
   }

@@ -74,4 +74,9 @@ final class Kinds {
   static Slot value(ValueType type) {
     return new Slot.Of(type);
   }
+
+  /** A length up to which something is near: a greater one makes no less near. */
+  static Slot reach() {
+    return new Slot.Of(LENGTH, true);
+  }
 }

@@ -1,4 +1,4 @@
-package org.rimefast.lang;
+package org.rimefast.lang.internal.layer;
 
 import java.util.List;
 import java.util.Optional;
@@ -7,12 +7,16 @@ import org.rimefast.lang.source.DiagnosticCode;
 import org.rimefast.lang.source.Span;
 
 /** Finds what makes a whole text unfit to be read. */
-final class UnfitText {
+public final class UnfitText {
   private UnfitText() {}
 
-  /** What makes the text unfit; empty if it can be read. */
-  static Optional<Diagnostic> problem(String text, Limits limits) {
-    if (text.length() > limits.characters()) {
+  /**
+   * What makes the text unfit; empty if it can be read.
+   *
+   * @param characters how many are taken
+   */
+  public static Optional<Diagnostic> problem(String text, int characters) {
+    if (text.length() > characters) {
       return Optional.of(
           error(
               DiagnosticCode.TEXT_TOO_LONG,
@@ -20,7 +24,7 @@ final class UnfitText {
               "The text has "
                   + text.length()
                   + " characters; at most "
-                  + limits.characters()
+                  + characters
                   + " are taken.",
               "Divide it into several standards."));
     }
