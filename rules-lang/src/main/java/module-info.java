@@ -8,5 +8,6 @@ module org.rimefast.lang {
   exports org.rimefast.lang.cases;
   exports org.rimefast.lang.rule;
   exports org.rimefast.lang.source;
+  exports org.rimefast.lang.tooling;
   exports org.rimefast.lang.vocabulary;
 }

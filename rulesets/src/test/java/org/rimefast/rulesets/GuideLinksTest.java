@@ -18,7 +18,13 @@ class GuideLinksTest {
   private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]*)(?:#([^)]+))?\\)");
 
   @ParameterizedTest
-  @ValueSource(strings = {"writing-a-standard.md", "writing-a-plan.md", "../README.md"})
+  @ValueSource(
+      strings = {
+        "writing-a-standard.md",
+        "writing-a-plan.md",
+        "language-server.md",
+        "../README.md"
+      })
   void everyLinkLeadsToAFileAndAHeading(String file) throws IOException {
     List<MatchResult> links = LINK.matcher(Files.readString(Path.of(file))).results().toList();
     assertThat(links).isNotEmpty();
@@ -35,9 +41,12 @@ class GuideLinksTest {
   }
 
   @Test
-  void theReadmeLeadsToBothGuides() throws IOException {
+  void theReadmeLeadsToEveryGuide() throws IOException {
     assertThat(Files.readString(Path.of("../README.md")))
-        .contains("(rulesets/writing-a-standard.md)", "(rulesets/writing-a-plan.md)");
+        .contains(
+            "(rulesets/writing-a-standard.md)",
+            "(rulesets/writing-a-plan.md)",
+            "(rulesets/language-server.md)");
   }
 
   @ParameterizedTest

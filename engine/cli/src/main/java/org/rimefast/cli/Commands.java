@@ -111,6 +111,22 @@ final class Commands {
     return new CommandLine(spec);
   }
 
+  static CommandLine languageServer() {
+    CommandSpec spec = spec("rimefast language-server", Option.LANGUAGE_SERVER);
+    spec.usageMessage()
+        .customSynopsis("rimefast language-server")
+        .description(
+            "",
+            "Speaks the Language Server Protocol over standard input and output, so that an editor"
+                + " can show what is wrong with rules while they are written, and what could be"
+                + " written. An editor starts it; it is of no use by hand.",
+            "")
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(languageServerExitCodes())
+        .footer("", "Example:", "  rimefast language-server");
+    return new CommandLine(spec);
+  }
+
   static CommandLine standards() {
     CommandSpec spec = spec("rimefast standards", Option.STANDARDS);
     spec.usageMessage()
@@ -137,6 +153,8 @@ final class Commands {
             "  cases         run the cases of a standard",
             "  explain       say what a rule asks and who changed it",
             "  format        lay files of rules out in one way",
+            "  language-server",
+            "                help in an editor while rules are written",
             "  pin           accept the rules that a file of rules amends",
             "  standards     list the shipped standards",
             "",
@@ -312,6 +330,14 @@ final class Commands {
     Map<String, String> codes = new LinkedHashMap<>();
     codes.put(" " + ExitCode.SOUND, "the rule is told");
     codes.put(" " + ExitCode.UNUSABLE, "the standard cannot be used, or the rule cannot be told");
+    putCommon(codes);
+    return codes;
+  }
+
+  private static Map<String, String> languageServerExitCodes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    codes.put(" " + ExitCode.SOUND, "the editor ended it as the protocol says");
+    codes.put(" " + ExitCode.FINDINGS, "it ended without being shut down first");
     putCommon(codes);
     return codes;
   }

@@ -16,6 +16,7 @@ public final class Main {
   private static final String CASES = "cases";
   private static final String EXPLAIN = "explain";
   private static final String FORMAT = "format";
+  private static final String LANGUAGE_SERVER = "language-server";
   private static final String PIN = "pin";
   private static final String STANDARDS = "standards";
 
@@ -94,6 +95,7 @@ public final class Main {
       case CASES -> cases(rest);
       case EXPLAIN -> explain(rest);
       case FORMAT -> format(rest);
+      case LANGUAGE_SERVER -> languageServer(rest);
       case PIN -> pin(rest);
       case STANDARDS -> standards(rest);
       case "--help" -> print(Commands.help(Commands.root()));
@@ -160,6 +162,14 @@ public final class Main {
     return new StandardsCommand(checks, out).run();
   }
 
+  private int languageServer(List<String> words) throws UsageProblem {
+    if (words.contains("--help")) {
+      return print(Commands.help(Commands.languageServer()));
+    }
+    Commands.parse(Commands.languageServer(), words);
+    return LanguageServerCommand.run(surroundings);
+  }
+
   private int print(String text) {
     out.print(text);
     return ExitCode.SOUND;
@@ -167,7 +177,8 @@ public final class Main {
 
   private static UsageProblem unknown(String word) {
     List<String> known =
-        List.of(CHECK, CASES, EXPLAIN, FORMAT, PIN, STANDARDS, "--help", "--version");
+        List.of(
+            CHECK, CASES, EXPLAIN, FORMAT, LANGUAGE_SERVER, PIN, STANDARDS, "--help", "--version");
     String what = word.startsWith("-") ? "option " + word : "command \"" + word + "\"";
     return new UsageProblem(NAME, "there is no " + what + NearestNames.ending(word, known));
   }

@@ -82,6 +82,9 @@ record Option(String name, String label, String description, boolean repeats) {
           DEBUG,
           HELP);
 
+  /** The options of {@code rimefast language-server}. */
+  static final List<Option> LANGUAGE_SERVER = List.of(DEBUG, HELP);
+
   /** The options of {@code rimefast standards}. */
   static final List<Option> STANDARDS = List.of(DEBUG, HELP);
 

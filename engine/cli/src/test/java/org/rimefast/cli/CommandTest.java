@@ -30,6 +30,7 @@ class CommandTest {
     runs.put("help-check", "check --help");
     runs.put("help-check-beside-mistakes", "check --nonsense --help");
     runs.put("help-standards", "standards --help");
+    runs.put("help-language-server", "language-server --help");
     runs.put("version", "--version");
     runs.put("standards", "standards");
     runs.put("sound", "check sound.json" + standard);

@@ -186,11 +186,13 @@ class RimefastJarIT {
   @Test
   void licencesOfAllThatIsInTheJarAreInTheJar() throws IOException {
     try (JarFile jar = new JarFile(JAR.toFile())) {
-      // Apache-2.0 of picocli and Jackson; MIT of SLF4J; BSD-3-Clause of the ANTLR runtime.
+      // Apache-2.0 of picocli, Jackson and Gson; MIT of SLF4J; BSD-3-Clause of the ANTLR runtime
+      // and of LSP4J.
       assertThat(entry(jar, "META-INF/LICENSE")).contains("Apache License");
       assertThat(entry(jar, "META-INF/LICENSE.txt")).contains("Permission is hereby granted");
       assertThat(entry(jar, "META-INF/NOTICE")).contains("Jackson");
       assertThat(entry(jar, "META-INF/licenses/antlr4-runtime.txt")).contains("BSD 3-clause");
+      assertThat(entry(jar, "META-INF/licenses/lsp4j.txt")).contains("BSD 3-clause");
       assertThat(entry(jar, "META-INF/FastDoubleParser-LICENSE")).isNotEmpty();
       assertThat(entry(jar, "META-INF/Schubfach-LICENSE")).isNotEmpty();
       assertThat(jar.stream().map(ZipEntry::getName))

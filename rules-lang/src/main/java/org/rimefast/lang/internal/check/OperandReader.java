@@ -13,6 +13,7 @@ import org.rimefast.lang.internal.resolve.Opening;
 import org.rimefast.lang.internal.resolve.PhraseReader;
 import org.rimefast.lang.internal.resolve.Problems;
 import org.rimefast.lang.internal.resolve.Reading;
+import org.rimefast.lang.internal.resolve.ReadingObserver;
 import org.rimefast.lang.internal.resolve.Result;
 import org.rimefast.lang.internal.resolve.Scope;
 import org.rimefast.lang.internal.resolve.Terms;
@@ -39,6 +40,7 @@ final class OperandReader implements PhraseReader.Nested {
   private final Constants constants;
   private final Terms terms;
   private final SourceText source;
+  private final ReadingObserver observer;
 
   // A phrase with several readings asks for what stands in its parentheses once for each; without
   // these, deep parentheses would cost two to the power of their depth.
@@ -51,10 +53,20 @@ final class OperandReader implements PhraseReader.Nested {
       new IdentityHashMap<>();
 
   OperandReader(Dictionary dictionary, Constants constants, Terms terms, SourceText source) {
+    this(dictionary, constants, terms, source, ReadingObserver.NONE);
+  }
+
+  OperandReader(
+      Dictionary dictionary,
+      Constants constants,
+      Terms terms,
+      SourceText source,
+      ReadingObserver observer) {
     this.dictionary = dictionary;
     this.constants = constants;
     this.terms = terms;
     this.source = source;
+    this.observer = observer;
   }
 
   /** The text of a stretch on one line, for messages. */
@@ -67,7 +79,7 @@ final class OperandReader implements PhraseReader.Nested {
   }
 
   PhraseReader reader(Phrase phrase) {
-    return new PhraseReader(phrase, dictionary, constants, terms, this);
+    return new PhraseReader(phrase, dictionary, constants, terms, this, observer);
   }
 
   @Override

@@ -15,6 +15,7 @@ import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.internal.resolve.Constants;
 import org.rimefast.lang.internal.resolve.Dictionary;
 import org.rimefast.lang.internal.resolve.Problems;
+import org.rimefast.lang.internal.resolve.ReadingObserver;
 import org.rimefast.lang.internal.resolve.Terms;
 import org.rimefast.lang.internal.resolve.Typing;
 import org.rimefast.lang.internal.syntax.Statement;
@@ -47,8 +48,13 @@ public final class StandardChecker {
 
   /** A checker for one text, with all that it includes and builds on. */
   public StandardChecker(Dictionary dictionary, SourceText source) {
+    this(dictionary, source, ReadingObserver.NONE);
+  }
+
+  /** A checker for one text, which tells the observer what it finds. */
+  public StandardChecker(Dictionary dictionary, SourceText source, ReadingObserver observer) {
     this.dictionary = dictionary;
-    this.operands = new OperandReader(dictionary, index, terms, source);
+    this.operands = new OperandReader(dictionary, index, terms, source, observer);
     this.definitions = new TermChecker(dictionary, constants, terms, operands, diagnostics);
     this.source = source;
     this.ruleChecker = new RuleChecker(dictionary, diagnostics);
@@ -56,6 +62,11 @@ public final class StandardChecker {
     this.amendments =
         new AmendmentChecker(
             new RuleWriter(dictionary, constants, terms, source), operands, diagnostics);
+  }
+
+  /** What the statements have defined. */
+  public Known known() {
+    return new Known(dictionary, constants, terms.defined());
   }
 
   /** What is wrong with the statements. */

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Meaning;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Value.Aggregate.Function;
@@ -62,6 +63,9 @@ final class AggregateReader {
       for (Reading<List<Argument>> filled :
           PatternReader.read(phrase, entry.parts(), entry.word().slots(), next, scope)) {
         phrase.misses().at(filled.end(), () -> List.of("of"));
+        phrase
+            .observer()
+            .found(phrase.span(next, filled.end()), new Meaning.OfProperty(entry.word()));
         if (!filled.isOk() || !filled.openings().isEmpty()) {
           readings.add(filled.map(arguments -> noOpenings(place, filled.end())));
         } else if (phrase.word(filled.end()).equals("of")) {

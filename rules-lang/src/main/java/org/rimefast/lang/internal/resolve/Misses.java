@@ -21,15 +21,29 @@ final class Misses {
 
   private final List<Phrase.Item> items;
   private final Dictionary dictionary;
+  private final ReadingObserver observer;
   private final List<Supplier<Collection<String>>> expected = new ArrayList<>();
   private int furthest = -1;
 
-  Misses(Phrase phrase, Dictionary dictionary) {
+  Misses(Phrase phrase, Dictionary dictionary, ReadingObserver observer) {
     this.items = phrase.items();
     this.dictionary = dictionary;
+    this.observer = observer;
   }
 
   void at(int place, Supplier<Collection<String>> words) {
+    at(place, words, words);
+  }
+
+  /**
+   * The same, where more than a message needs can be said.
+   *
+   * @param whole the words, each gone on with as far as is certain
+   */
+  void at(int place, Supplier<Collection<String>> words, Supplier<Collection<String>> whole) {
+    if (place < items.size() && observer.asksAbout(items.get(place).span())) {
+      observer.expected(whole.get());
+    }
     if (place > furthest) {
       furthest = place;
       expected.clear();

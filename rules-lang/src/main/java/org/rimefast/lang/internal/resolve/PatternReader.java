@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Meaning;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.source.Diagnostic;
@@ -25,7 +26,9 @@ final class PatternReader {
     List<Reading<List<Argument>>> readings = new ArrayList<>();
     readings.add(Reading.ok(place, List.of(), scope));
     int slot = 0;
-    for (String part : parts) {
+    for (int i = 0; i < parts.size(); i++) {
+      String part = parts.get(i);
+      List<String> rest = parts.subList(i, parts.size());
       List<Reading<List<Argument>>> next = new ArrayList<>();
       boolean isSlot = part.equals("_");
       for (Reading<List<Argument>> reading : readings) {
@@ -36,7 +39,7 @@ final class PatternReader {
           phrase.misses().endedAt(reading.end() + 1);
           next.add(reading.endingAt(reading.end() + 1));
         } else if (reading.end() > place) {
-          phrase.misses().at(reading.end(), () -> List.of(part));
+          phrase.misses().at(reading.end(), () -> List.of(part), () -> List.of(upToSlot(rest)));
         }
       }
       slot += isSlot ? 1 : 0;
@@ -46,6 +49,11 @@ final class PatternReader {
       }
     }
     return readings;
+  }
+
+  private static String upToSlot(List<String> parts) {
+    int slot = parts.indexOf("_");
+    return String.join(" ", slot < 0 ? parts : parts.subList(0, slot));
   }
 
   private static void filled(
@@ -103,6 +111,7 @@ final class PatternReader {
         for (Reading<List<Argument>> filled :
             read(phrase, entry.parts(), stretch.slots(), place, scope)) {
           Span span = phrase.span(place, filled.end());
+          phrase.observer().found(span, new Meaning.OfStretch(stretch));
           readings.add(
               filled.map(arguments -> Result.ok(new Argument.Along(stretch, arguments, span))));
         }

@@ -12,11 +12,15 @@ import org.rimefast.lang.internal.syntax.Clause;
 import org.rimefast.lang.internal.syntax.Phrase;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Constant;
+import org.rimefast.lang.rule.Meaning;
 import org.rimefast.lang.rule.Reference;
+import org.rimefast.lang.rule.Term;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
 import org.rimefast.lang.source.Span;
+import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.ValueType;
 
@@ -58,6 +62,7 @@ public final class PhraseReader {
   private final Constants constants;
   private final Terms terms;
   private final Nested nested;
+  private final ReadingObserver observer;
   private final Misses misses;
   private final Map<Key, List<?>> memo = new HashMap<>();
   private final NounReader nouns;
@@ -67,13 +72,19 @@ public final class PhraseReader {
 
   /** A reader of one phrase. */
   public PhraseReader(
-      Phrase phrase, Dictionary dictionary, Constants constants, Terms terms, Nested nested) {
+      Phrase phrase,
+      Dictionary dictionary,
+      Constants constants,
+      Terms terms,
+      Nested nested,
+      ReadingObserver observer) {
     this.phrase = phrase;
     this.dictionary = dictionary;
     this.constants = constants;
     this.terms = terms;
     this.nested = nested;
-    this.misses = new Misses(phrase, dictionary);
+    this.observer = observer;
+    this.misses = new Misses(phrase, dictionary, observer);
     this.nouns = new NounReader(this);
     this.values = new ValueReader(this);
     this.relations = new RelationReader(this);
@@ -169,6 +180,10 @@ public final class PhraseReader {
     return nested;
   }
 
+  ReadingObserver observer() {
+    return observer;
+  }
+
   Misses misses() {
     return misses;
   }
@@ -214,6 +229,12 @@ public final class PhraseReader {
       int end = matchEnd(entry.parts(), place);
       if (end >= 0) {
         found.add(new Found<>(entry.word(), end));
+        Span span = span(place, end);
+        if (entry.word() instanceof Link link) {
+          observer.found(span, new Meaning.OfLink(link));
+        } else if (entry.word() instanceof Constant constant) {
+          observer.found(span, new Meaning.OfConstant(constant));
+        }
       }
     }
     return found;
@@ -224,6 +245,7 @@ public final class PhraseReader {
     List<Found<Kind>> found = new ArrayList<>();
     for (Found<Noun> noun : find(plural ? dictionary.plurals() : dictionary.singulars(), place)) {
       found.add(new Found<>(Kind.of(noun.word()), noun.end()));
+      observer.found(span(place, noun.end()), new Meaning.OfNoun(noun.word()));
     }
     for (Kind kind : terms.all()) {
       String words = plural ? kind.plural() : kind.singular();
@@ -231,6 +253,10 @@ public final class PhraseReader {
       int end = parts.get(0).equals(word(place)) ? matchEnd(parts, place) : -1;
       if (end >= 0) {
         found.add(new Found<>(kind, end));
+        Term term = kind.term();
+        if (term != null) {
+          observer.found(span(place, end), new Meaning.OfTerm(term));
+        }
       }
     }
     return found;

@@ -7,6 +7,7 @@ import java.util.List;
 import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Meaning;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
@@ -74,6 +75,7 @@ final class RelationReader {
       for (Reading<List<Argument>> filled :
           PatternReader.read(phrase, entry.parts(), relation.slots(), place, owned)) {
         Span span = phrase.span(place, filled.end());
+        phrase.observer().found(span, new Meaning.OfRelation(relation));
         Reading<Condition> reading =
             filled.map(arguments -> holds(relation, subject, arguments, span));
         Diagnostic form = wrongForm ? wrongForm(entry.parts(), relation, use, place) : null;

@@ -11,6 +11,7 @@ import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.internal.syntax.Phrase;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Constant;
+import org.rimefast.lang.rule.Meaning;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.source.Diagnostic;
@@ -37,6 +38,9 @@ final class ValueReader {
   List<Reading<Value>> values(int place, Scope scope, @Nullable ValueType wanted) {
     phrase.misses().at(place, () -> expected(scope, wanted));
     Phrase.Item item = phrase.item(place);
+    if (item != null && phrase.observer().asksAbout(item.span())) {
+      phrase.observer().value(scope, wanted);
+    }
     if (item instanceof Phrase.QuantityItem quantity) {
       return quantity(quantity, place, scope);
     }
@@ -113,7 +117,9 @@ final class ValueReader {
     for (String word : choice.words()) {
       int end = phrase.matchEnd(List.of(word.split(" ")), place);
       if (end >= 0) {
-        readings.add(Reading.ok(end, new Value.Word(word, choice, phrase.span(place, end)), scope));
+        Span span = phrase.span(place, end);
+        readings.add(Reading.ok(end, new Value.Word(word, choice, span), scope));
+        phrase.observer().found(span, new Meaning.OfChoice(word, choice));
       }
     }
   }
@@ -132,6 +138,9 @@ final class ValueReader {
       for (Reading<List<Argument>> filled :
           PatternReader.read(phrase, entry.parts(), entry.word().slots(), first, scope)) {
         found.add(of(place, filled.end(), filled, entry.word(), its ? scope.it() : scope.bare()));
+        phrase
+            .observer()
+            .found(phrase.span(first, filled.end()), new Meaning.OfProperty(entry.word()));
         if (!its) {
           ofNamedOwner(place, filled, entry.word(), found);
         }

@@ -1,0 +1,3 @@
+/** The requests of the protocol, a class a family. */
+@org.jspecify.annotations.NullMarked
+package org.rimefast.languageserver.internal;
