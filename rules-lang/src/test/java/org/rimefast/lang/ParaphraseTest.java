@@ -80,7 +80,7 @@ final class ParaphraseTest {
 
   /** By the sentence that is made of its tree, not by its own. */
   private static void isSaid(SourceText source) {
-    Standard standard = COMPILER.compile(source).standard().orElseThrow();
+    Standard standard = COMPILER.compile(source, LayerTexts.FINDER).standard().orElseThrow();
     for (Rule rule : standard.rules()) {
       Paraphrase.Result result = PARAPHRASE.of(rule);
       assertThat(result).as(source.text()).isInstanceOf(Paraphrase.Words.class);
