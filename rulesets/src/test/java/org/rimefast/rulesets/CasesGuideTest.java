@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -127,7 +128,8 @@ class CasesGuideTest {
   private static CaseResults run(String text) {
     CaseCompilation compiled = compile(text);
     assertThat(compiled.diagnostics()).isEmpty();
-    return new CaseRunner(DICTIONARY, (file, name) -> PLAN.getBytes(StandardCharsets.UTF_8))
+    return new CaseRunner(
+            DICTIONARY, (file, name) -> Optional.of(PLAN.getBytes(StandardCharsets.UTF_8)))
         .run(standard(), compiled.cases());
   }
 

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.check.internal.Hashes;
 import org.rimefast.check.internal.Parallel;
@@ -14,6 +15,7 @@ import org.rimefast.check.internal.Words;
 import org.rimefast.check.internal.hot.Frame;
 import org.rimefast.check.internal.hot.RuleProgram;
 import org.rimefast.check.internal.reference.ReferenceEvaluator;
+import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
@@ -180,6 +182,21 @@ public final class Checker {
     }
     Verdict verdict = verdict(program, program.frame(facts), handle, facts);
     return explained(rule, handle, verdict, evaluator(facts));
+  }
+
+  /**
+   * Works one rule out for every element that it speaks of, and tells each condition as it comes
+   * out, those within others first. Conditions that cannot change the verdict may be told or not.
+   *
+   * @param watcher gets the condition of the typed rule, itself and no copy, and why it came out so
+   * @throws IllegalArgumentException if there is no such rule
+   */
+  public void watch(String ruleId, PlanFacts facts, BiConsumer<Condition, Evidence> watcher) {
+    Rule rule = program(ruleId).rule();
+    ReferenceEvaluator evaluator = new ReferenceEvaluator(facts, words, standard.source(), watcher);
+    for (int element : facts.members(rule.subject().noun())) {
+      evaluator.explain(rule, element);
+    }
   }
 
   private RuleProgram program(String ruleId) {

@@ -18,6 +18,7 @@ import org.rimefast.report.CaseReport;
 import org.rimefast.report.JunitXml;
 import org.rimefast.report.PlanFaultReport;
 import org.rimefast.report.StandardFaultReport;
+import org.rimefast.report.StrengthReport;
 import org.rimefast.report.TextOptions;
 import org.rimefast.report.UnusableInput;
 
@@ -28,6 +29,7 @@ final class CasesCommand {
 
   private final List<String> files;
   private final Optional<String> xml;
+  private final boolean strength;
   private final Checks checks;
   private final Inputs inputs;
   private final Output out;
@@ -53,6 +55,7 @@ final class CasesCommand {
       }
     }
     this.xml = words.value("--junit");
+    this.strength = words.value("--strength").isPresent();
     this.checks = checks;
     this.inputs = new Inputs(checks, surroundings.in());
     this.out = out;
@@ -80,6 +83,9 @@ final class CasesCommand {
   private void run(Standard standard, List<Case> cases) {
     CaseResults came = checks.runCases(standard, cases);
     out.print((results.isEmpty() ? "" : "\n") + CaseReport.write(came, layout));
+    if (strength) {
+      out.print("\n" + StrengthReport.write(checks.strength(standard, cases), layout));
+    }
     results.add(came);
   }
 

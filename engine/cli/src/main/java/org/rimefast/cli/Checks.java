@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.rimefast.check.CheckOptions;
 import org.rimefast.check.CheckResult;
 import org.rimefast.check.cases.CaseResults;
+import org.rimefast.check.cases.StandardStrength;
 import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.Compilation;
 import org.rimefast.lang.WaiverCompilation;
@@ -37,6 +38,9 @@ interface Checks {
 
   /** Runs cases, whose plans lie beside them. */
   CaseResults runCases(Standard standard, List<Case> cases);
+
+  /** How well cases pin a standard down. */
+  StandardStrength strength(Standard standard, List<Case> cases);
 
   /** Reads a plan file. */
   PlanReading read(Path file) throws IOException;

@@ -63,7 +63,7 @@ final class Commands {
     CommandSpec spec = spec("rimefast cases", Option.CASES);
     spec.addPositional(several("FILE", "File of rules."));
     spec.usageMessage()
-        .customSynopsis("rimefast cases FILE... [--junit FILE]")
+        .customSynopsis("rimefast cases FILE... [--junit FILE] [--strength]")
         .description(
             "",
             "Runs the cases of standards: examples of plans, and of what rules must say of them."

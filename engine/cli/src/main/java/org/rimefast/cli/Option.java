@@ -65,6 +65,10 @@ record Option(String name, String label, String description, boolean repeats) {
               "FILE",
               "Also write what came of the cases to this file, as XML that programs which run tests"
                   + " read."),
+          flag(
+              "--strength",
+              "Also tell how well the cases pin the rules down: which small changes of a rule no case"
+                  + " would notice, and what of it none has seen."),
           DEBUG,
           HELP);
 

@@ -1,6 +1,7 @@
 package org.rimefast.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,8 @@ import org.rimefast.check.StandardLibrary;
 import org.rimefast.check.SteelModules;
 import org.rimefast.check.cases.CaseResults;
 import org.rimefast.check.cases.CaseRunner;
-import org.rimefast.check.cases.PlanFiles;
+import org.rimefast.check.cases.StandardStrength;
+import org.rimefast.check.cases.StrengthMeter;
 import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.CaseCompiler;
 import org.rimefast.lang.Compilation;
@@ -64,7 +66,14 @@ final class SteelChecks implements Checks {
 
   @Override
   public CaseResults runCases(Standard standard, List<Case> cases) {
-    return new CaseRunner(dictionary(), PlanFiles.onDisk()).run(standard, cases);
+    return new CaseRunner(dictionary(), SteelChecks::plan).run(standard, cases);
+  }
+
+  @Override
+  public StandardStrength strength(Standard standard, List<Case> cases) {
+    CaseRunner runner = new CaseRunner(dictionary(), SteelChecks::plan);
+    return new StrengthMeter(dictionary(), runner)
+        .measure(standard, cases.stream().map(runner::prepare).toList());
   }
 
   @Override
@@ -99,6 +108,12 @@ final class SteelChecks implements Checks {
       current = standard;
     }
     return ready.check(plan, options, waivers);
+  }
+
+  /** A plan beside the cases that name it. */
+  private static Optional<byte[]> plan(String caseFile, String name) throws IOException {
+    Path file = Path.of(caseFile).resolveSibling(name);
+    return Files.exists(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
   }
 
   private Dictionary dictionary() {

@@ -17,6 +17,7 @@ import org.rimefast.check.RuleResult;
 import org.rimefast.check.Verdict;
 import org.rimefast.check.WaiverUse;
 import org.rimefast.check.cases.CaseResults;
+import org.rimefast.check.cases.StandardStrength;
 import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.CaseCompiler;
 import org.rimefast.lang.Compilation;
@@ -107,6 +108,11 @@ final class FakeChecks implements Checks {
 
   @Override
   public CaseResults runCases(Standard standard, List<Case> cases) {
+    throw new IllegalStateException("no rule of this engine has a case");
+  }
+
+  @Override
+  public StandardStrength strength(Standard standard, List<Case> cases) {
     throw new IllegalStateException("no rule of this engine has a case");
   }
 

@@ -23,6 +23,8 @@ class EmptyAggregateReportTest {
       """
       {"format": "rimefast-plan-1", "id": "bunk-room", "title": "Bunk room (invented)",
        "units": "mm", "room": {"use": "bunk room", "humidity": "35 %"},
+       "shell": {"size": "45G1"},
+       "faces": {"default": {"profile": "side wall", "phase": 40, "standoff": 25}},
        "boxes": [{"id": "R-1", "kind": "device", "face": "left", "along": 400, "up": 900,
          "width": 54, "height": 76, "depth": 47.6, "mount": "flush", "material": "steel"}]}
       """;

@@ -27,7 +27,10 @@ class GoldenFolderTest {
               "amended.json",
               "explain.txt",
               "everything.json",
-              "unusable.json");
+              "unusable.json",
+              "cases.txt",
+              "cases-sound.txt",
+              "cases.xml");
     }
   }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assertions;
@@ -16,7 +17,6 @@ import org.rimefast.check.SteelModules;
 import org.rimefast.check.cases.CaseResult;
 import org.rimefast.check.cases.CaseResults;
 import org.rimefast.check.cases.CaseRunner;
-import org.rimefast.check.cases.PlanFiles;
 import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.CaseCompiler;
 import org.rimefast.lang.Compilation;
@@ -52,7 +52,7 @@ public final class RuleCases {
   private final List<Case> cases;
 
   private RuleCases(Dictionary dictionary, Standard standard, List<Case> cases) {
-    this.runner = new CaseRunner(dictionary, PlanFiles.onDisk());
+    this.runner = new CaseRunner(dictionary, RuleCases::plan);
     this.checker = new Checker(dictionary, standard);
     this.standard = standard;
     this.cases = List.copyOf(cases);
@@ -122,6 +122,11 @@ public final class RuleCases {
           file + " has no case; write one in it or in " + beside.getFileName() + " beside it");
     }
     return new RuleCases(dictionary, standard, cases);
+  }
+
+  private static Optional<byte[]> plan(String caseFile, String name) throws IOException {
+    Path file = Path.of(caseFile).resolveSibling(name);
+    return Files.exists(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
   }
 
   private static Path beside(Path file) {

@@ -68,6 +68,12 @@ public record Standard(
         List.of());
   }
 
+  /** The same standard with other rules. */
+  public Standard withRules(List<Rule> others) {
+    return new Standard(
+        name, edition, title, caution, constants, terms, others, cases, source, base, withdrawn);
+  }
+
   /** The rule or inspect item of this id. */
   public Optional<Rule> rule(String id) {
     return rules.stream().filter(rule -> rule.id().equals(id)).findFirst();

@@ -2,7 +2,6 @@ package org.rimefast.check.cases;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.NoSuchFileException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -76,17 +75,19 @@ final class CasePlans {
 
   private Optional<byte[]> file(String name) {
     try {
-      return Optional.of(files.read(example.file(), name));
-    } catch (NoSuchFileException e) {
-      problems.add(
-          new CaseProblem(
-              "There is no plan \"" + name + "\" beside " + example.file() + ".",
-              "Check its name; it counts from the folder of the cases."));
+      Optional<byte[]> found = files.read(example.file(), name);
+      if (found.isEmpty()) {
+        problems.add(
+            new CaseProblem(
+                "There is no plan \"" + name + "\" beside " + example.file() + ".",
+                "Check its name; it counts from the folder of the cases."));
+      }
+      return found;
     } catch (IOException e) {
       problems.add(
           new CaseProblem("The plan \"" + name + "\" cannot be read: " + e.getMessage() + ".", ""));
+      return Optional.empty();
     }
-    return Optional.empty();
   }
 
   private Optional<byte[]> edited(byte[] plan) {

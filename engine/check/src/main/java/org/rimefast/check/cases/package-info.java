@@ -8,7 +8,7 @@
  * <p>Use:
  *
  * <pre>{@code
- * CaseRunner runner = new CaseRunner(SteelModules.dictionary(), PlanFiles.onDisk());
+ * CaseRunner runner = new CaseRunner(SteelModules.dictionary(), files);
  * CaseResults results = runner.run(standard, standard.cases());
  * }</pre>
  */

@@ -27,7 +27,9 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
   }
 
   Evidence explain(Condition condition) {
-    return condition.accept(this);
+    Evidence evidence = condition.accept(this);
+    scope.observer().accept(condition, evidence);
+    return evidence;
   }
 
   @Override
@@ -114,7 +116,8 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
     if (isA.term().isEmpty()) {
       return Reasons.plain(describer.isA(isA, true), Truth.TRUE, subject);
     }
-    Scope inner = new Scope(scope.facts(), scope.words(), scope.source(), List.of(element));
+    Scope inner =
+        new Scope(scope.facts(), scope.words(), scope.source(), scope.observer(), List.of(element));
     Evidence why = new ConditionExplainer(inner, wanted).explain(isA.term().get().condition());
     String said =
         why.truth() == Truth.UNKNOWN

@@ -2,6 +2,7 @@ package org.rimefast.check.internal.reference;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.rimefast.check.ElementName;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.Finding;
@@ -19,17 +20,25 @@ public final class ReferenceEvaluator {
   private final PlanFacts facts;
   private final Words words;
   private final SourceText source;
+  private final BiConsumer<Condition, Evidence> observer;
 
   /** An evaluator for rules of the standard with this text. */
   public ReferenceEvaluator(PlanFacts facts, Words words, SourceText source) {
+    this(facts, words, source, (condition, evidence) -> {});
+  }
+
+  /** The same, with somebody who looks on. */
+  public ReferenceEvaluator(
+      PlanFacts facts, Words words, SourceText source, BiConsumer<Condition, Evidence> observer) {
     this.facts = facts;
     this.words = words;
     this.source = source;
+    this.observer = observer;
   }
 
   /** What the rule says of the element, whatever the verdict. */
   public Finding explain(Rule rule, int element) {
-    Scope scope = new Scope(facts, words, source, List.of(element));
+    Scope scope = new Scope(facts, words, source, observer, List.of(element));
     Evidence where = explain(rule.where(), scope);
     Evidence onlyIf = where.truth() == Truth.FALSE ? Reasons.ALWAYS : explain(rule.onlyIf(), scope);
     Evidence applies = Reasons.of(where.truth().and(onlyIf.truth()), List.of(where, onlyIf), true);

@@ -2,8 +2,11 @@ package org.rimefast.check.internal.reference;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
+import org.rimefast.check.Evidence;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.internal.Words;
+import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Variable;
 import org.rimefast.lang.source.SourceText;
 
@@ -13,9 +16,15 @@ import org.rimefast.lang.source.SourceText;
  * @param facts the plan
  * @param words what words do
  * @param source the standard's text, to quote from
+ * @param observer looks on
  * @param elements handles by variable index
  */
-record Scope(PlanFacts facts, Words words, SourceText source, List<Integer> elements) {
+record Scope(
+    PlanFacts facts,
+    Words words,
+    SourceText source,
+    BiConsumer<Condition, Evidence> observer,
+    List<Integer> elements) {
   Scope {
     elements = List.copyOf(elements);
   }
@@ -24,7 +33,7 @@ record Scope(PlanFacts facts, Words words, SourceText source, List<Integer> elem
   Scope with(Variable variable, int handle) {
     List<Integer> next = new ArrayList<>(elements.subList(0, variable.index()));
     next.add(handle);
-    return new Scope(facts, words, source, next);
+    return new Scope(facts, words, source, observer, next);
   }
 
   int element(Variable variable) {
