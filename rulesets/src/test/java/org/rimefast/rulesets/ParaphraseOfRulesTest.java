@@ -23,7 +23,10 @@ class ParaphraseOfRulesTest {
       new RuleCompiler(SteelModules.dictionary().vocabulary());
 
   private static Standard standard(String text) {
-    return COMPILER.compile(new SourceText("test.rime", text)).standard().orElseThrow();
+    return COMPILER
+        .compile(new SourceText("test.rime", text), StandardGuideTest.FINDER)
+        .standard()
+        .orElseThrow();
   }
 
   static List<Rule> rules() {

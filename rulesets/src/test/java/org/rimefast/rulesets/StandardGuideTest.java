@@ -47,7 +47,7 @@ class StandardGuideTest {
   }
 
   /** Included files are shown in the guide; standards to build on are shipped. */
-  private static final SourceFinder FINDER =
+  static final SourceFinder FINDER =
       new SourceFinder() {
         @Override
         public Optional<SourceText> include(String name) {
