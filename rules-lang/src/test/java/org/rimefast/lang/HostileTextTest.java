@@ -90,6 +90,26 @@ final class HostileTextTest {
   }
 
   @Test
+  void deepConditionsOfManyAreReadOrTooDeep() {
+    String many = "(for each stud (where it touches the first box), ";
+    assertThat(
+            sentence(
+                "box where "
+                    + many.repeat(45)
+                    + "depth > 2 in"
+                    + ")".repeat(45)
+                    + " must touch a stud"))
+        .isEmpty();
+    onlyCode(
+        sentence(
+            "box where " + "(for each stud, ".repeat(100_000) + "depth > 2 in must touch a stud"),
+        DiagnosticCode.TOO_DEEP);
+    onlyCode(
+        sentence("for each box, " + "(".repeat(100_000) + "depth > 2 in must hold"),
+        DiagnosticCode.TOO_DEEP);
+  }
+
+  @Test
   void longChainsOfAndAreRead() {
     assertThat(
             sentence(
@@ -169,11 +189,11 @@ final class HostileTextTest {
   @Test
   void manyFaultsAreCounted() {
     List<Diagnostic> diagnostics =
-        compile(SourceTexts.HEADER + "rule r \"t\" box must\n".repeat(5_000));
+        compile(SourceTexts.HEADER + "rule r \"t\" box must\n".repeat(10_000));
     assertThat(diagnostics).hasSize(Limits.DEFAULT.errors() + 1);
     Diagnostic last = diagnostics.get(Limits.DEFAULT.errors());
     assertThat(last.code()).isEqualTo(DiagnosticCode.TOO_MANY_ERRORS);
-    assertThat(last.headline()).startsWith("4900 more errors");
+    assertThat(last.headline()).startsWith("9900 more errors");
   }
 
   @Test

@@ -8,25 +8,36 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rimefast.lang.internal.paraphrase.SentenceWriter;
 import org.rimefast.lang.internal.paraphrase.Style;
+import org.rimefast.lang.rule.Comparison;
+import org.rimefast.lang.rule.Condition;
+import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Severity;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Term;
+import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.rule.Variable;
 import org.rimefast.lang.source.SourceText;
+import org.rimefast.lang.source.Span;
+import org.rimefast.lang.vocabulary.ValueType;
 
 /** What is said of a rule reads back to the same rule. */
 final class ParaphraseTest {
   private static final Paraphrase PARAPHRASE = new Paraphrase(Words.vocabulary());
   private static final Paraphrase RANDOM = new Paraphrase(RandomRules.VOCABULARY);
   private static final RuleCompiler COMPILER = new RuleCompiler(Words.vocabulary());
+  private static final Span NOWHERE = new Span(0, 0);
   private static final Path RULES = Path.of("src", "test", "resources", "rules");
 
   @Property(seed = "20261125", tries = 3_000)
@@ -107,6 +118,110 @@ final class ParaphraseTest {
     Standard standard =
         COMPILER.compile(SourceTexts.withSentence(sentence)).standard().orElseThrow();
     assertThat(words(PARAPHRASE.of(standard.rules().get(0)))).isEqualTo(said);
+  }
+
+  @Test
+  void whatNoSentenceSaysIsToldWithItsReason() {
+    Variable room = new Variable(0, Words.ROOM);
+    Reference it = new Reference.Bound(room);
+    Value temperature = property("room.temperature", it);
+    Variable counted = new Variable(1, Words.ROOM);
+    Value of = property("room.temperature", new Reference.Bound(counted));
+    Value half =
+        new Value.Arithmetic(
+            Value.Arithmetic.Operator.PLUS, of, kelvin(), Words.TEMPERATURE, NOWHERE);
+    Value average =
+        new Value.Aggregate(
+            Value.Aggregate.Function.AVERAGE,
+            counted,
+            Optional.empty(),
+            Optional.of(half),
+            Words.TEMPERATURE,
+            NOWHERE);
+    assertUnsayable(same(temperature, average), Paraphrase.Reason.MADE_OF_NO_PROPERTY);
+    Value flush = new Value.Word("flush", Words.MOUNT, NOWHERE);
+    assertUnsayable(same(flush, flush), Paraphrase.Reason.WORD_WITHOUT_LIST);
+    Value elsewhere =
+        property("room.temperature", new Reference.Bound(new Variable(3, Words.ROOM)));
+    assertUnsayable(same(temperature, elsewhere), Paraphrase.Reason.UNNAMED_ELEMENT);
+    Value quote = new Value.Text("a \"", new ValueType.Text(), NOWHERE);
+    assertUnsayable(same(quote, quote), Paraphrase.Reason.UNQUOTABLE_TEXT);
+    Condition always = new Condition.IsA(it, Words.ROOM, Optional.empty(), NOWHERE);
+    assertUnsayable(always, Paraphrase.Reason.REFUSED);
+    Condition numbered =
+        new Condition.Quantified(
+            Condition.Quantified.Quantifier.SOME,
+            7,
+            counted,
+            false,
+            Optional.empty(),
+            same(temperature, of),
+            NOWHERE);
+    assertUnsayable(numbered, Paraphrase.Reason.READ_OTHERWISE);
+    Condition deep = same(temperature, of);
+    for (int i = 11; i > 0; i--) {
+      Variable variable = new Variable(i, Words.ROOM);
+      deep =
+          new Condition.Quantified(
+              Condition.Quantified.Quantifier.EACH,
+              0,
+              variable,
+              false,
+              Optional.empty(),
+              i < 11
+                  ? deep
+                  : same(
+                      property(
+                          "room.temperature", new Reference.Bound(new Variable(10, Words.ROOM))),
+                      temperature),
+              NOWHERE);
+    }
+    assertUnsayable(deep, Paraphrase.Reason.TOO_MANY_OF_ONE_NOUN);
+  }
+
+  private static Condition same(Value left, Value right) {
+    return new Condition.Compare(left, Comparison.EQUAL, right, NOWHERE);
+  }
+
+  private static Value kelvin() {
+    return RandomRules.literal("1 K");
+  }
+
+  private static Value property(String id, Reference owner) {
+    return new Value.Of(
+        RandomRules.VOCABULARY.properties().stream()
+            .filter(p -> p.id().equals(id))
+            .findFirst()
+            .orElseThrow(),
+        owner,
+        List.of(),
+        NOWHERE);
+  }
+
+  private static void assertUnsayable(Condition requirement, Paraphrase.Reason reason) {
+    Rule rule =
+        new Rule(
+            "r-1",
+            "Title",
+            new Variable(0, Words.ROOM),
+            Optional.empty(),
+            Optional.empty(),
+            requirement,
+            Severity.HOLD,
+            "pre-foam",
+            "reason",
+            "common practice, no source",
+            "",
+            NOWHERE,
+            NOWHERE);
+    assertThat(RANDOM.of(rule))
+        .isInstanceOfSatisfying(
+            Paraphrase.Unsayable.class,
+            unsayable -> {
+              assertThat(unsayable.reason()).isEqualTo(reason);
+              assertThat(unsayable.why()).endsWith(".");
+            });
+    assertThat(RANDOM.meaning(rule).text()).isEmpty();
   }
 
   private static String words(Paraphrase.Result result) {

@@ -105,7 +105,7 @@ final class RandomRules {
     return new Constant(name, literal(quantity), Optional.empty(), Optional.empty(), NOWHERE);
   }
 
-  private static Value.Literal literal(String text) {
+  static Value.Literal literal(String text) {
     Quantity quantity = ((QuantityParser.Parsed.Ok) QuantityParser.parse(text)).quantity();
     return new Value.Literal(quantity, Typing.typeOf(quantity), NOWHERE);
   }

@@ -148,8 +148,8 @@ class AuthoringMistakesTest {
           new Mistake("no after not", "must not touch a bar", "must not touch no bar"),
           new Mistake(
               "comparison unfinished",
-              "clearance >= foam behind a box\n  severity hold\n  stage layout\n  because \"a recessed",
-              "clearance >=\n  severity hold\n  stage layout\n  because \"a recessed"),
+              "must have clearance >= foam over a run",
+              "must have clearance >="),
           new Mistake("severity misspelt", "severity advise", "severity advice"),
           new Mistake("stage misspelt", "stage pre-foam", "stage prefoam"),
           new Mistake(

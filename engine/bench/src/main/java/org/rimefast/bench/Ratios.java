@@ -15,8 +15,41 @@ public final class Ratios {
 
   /** Runs everything; no arguments. */
   public static void main(String[] args) throws RunnerException {
-    Collection<RunResult> results =
-        new Runner(new OptionsBuilder().include(RuleBenchmark.class.getSimpleName()).build()).run();
+    printRules(run(RuleBenchmark.class));
+    printCompiling(run(CompileBenchmark.class));
+  }
+
+  private static Collection<RunResult> run(Class<?> benchmark) throws RunnerException {
+    return new Runner(new OptionsBuilder().include(benchmark.getSimpleName()).build()).run();
+  }
+
+  private static void printCompiling(Collection<RunResult> results) {
+    Map<Integer, Double> elapsed = new TreeMap<>();
+    for (RunResult result : results) {
+      int rules = Integer.parseInt(result.getParams().getParam("rules"));
+      elapsed.put(rules, result.getPrimaryResult().getScore());
+    }
+    Map<Integer, Double> processor = Growth.ofCompiling();
+    System.out.println();
+    System.out.println(
+        "| rules | compiled in, ms | least processor time, ms | against half as many |");
+    System.out.println("|---|---|---|---|");
+    for (Map.Entry<Integer, Double> entry : processor.entrySet()) {
+      int rules = entry.getKey();
+      double time = entry.getValue();
+      Double half = processor.get(rules / 2);
+      String ratio = half == null ? "" : String.format(Locale.ROOT, "%.2f", time / half);
+      System.out.printf(
+          Locale.ROOT,
+          "| %d | %.0f | %.0f | %s |%n",
+          rules,
+          elapsed.getOrDefault(rules, Double.NaN),
+          time,
+          ratio);
+    }
+  }
+
+  private static void printRules(Collection<RunResult> results) {
     Map<String, Map<String, RunResult>> byRule = new TreeMap<>();
     for (RunResult result : results) {
       String name = result.getParams().getBenchmark();

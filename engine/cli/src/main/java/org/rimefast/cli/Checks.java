@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rimefast.check.CheckOptions;
 import org.rimefast.check.CheckResult;
+import org.rimefast.check.Cost;
 import org.rimefast.check.cases.CaseResults;
 import org.rimefast.check.cases.StandardStrength;
 import org.rimefast.lang.CaseCompilation;
@@ -56,4 +57,7 @@ interface Checks {
 
   /** Checks a plan, of which some findings are waived. */
   CheckResult check(Standard standard, Plan plan, CheckOptions options, List<Waiver> waivers);
+
+  /** How the work of each rule grows. */
+  List<Cost> costs(Standard standard);
 }

@@ -138,6 +138,23 @@ final class Commands {
     return new CommandLine(spec);
   }
 
+  static CommandLine cost() {
+    CommandSpec spec = spec("rimefast cost", Option.COST);
+    spec.addPositional(several("STANDARD", "Name of a shipped standard, or a file of rules."));
+    spec.usageMessage()
+        .customSynopsis("rimefast cost STANDARD")
+        .description(
+            "",
+            "Tells for each rule how the work of checking it grows with a plan, in numbers of"
+                + " elements: boxes x (studs near) looks at the studs near each box. What no index"
+                + " serves is marked.",
+            "")
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(costExitCodes())
+        .footer("", "Example:", "  rimefast cost cold-steel-modules");
+    return new CommandLine(spec);
+  }
+
   /** The command without a command. */
   static CommandLine root() {
     CommandSpec spec = spec("rimefast", Option.ROOT);
@@ -151,6 +168,7 @@ final class Commands {
             "Commands:",
             "  check         check plans against a standard",
             "  cases         run the cases of a standard",
+            "  cost          tell how the work of each rule grows",
             "  explain       say what a rule asks and who changed it",
             "  format        lay files of rules out in one way",
             "  language-server",
@@ -346,6 +364,15 @@ final class Commands {
     Map<String, String> codes = new LinkedHashMap<>();
     codes.put(" " + ExitCode.SOUND, "the list is written");
     codes.put(" " + ExitCode.UNUSABLE, "the list cannot be written");
+    putCommon(codes);
+    return codes;
+  }
+
+  private static Map<String, String> costExitCodes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    codes.put(" " + ExitCode.SOUND, "the list is written");
+    codes.put(
+        " " + ExitCode.UNUSABLE, "the standard cannot be used, or the list cannot be written");
     putCommon(codes);
     return codes;
   }

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.Compilation;
+import org.rimefast.lang.Limits;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.PlanReading;
 import org.rimefast.report.UnusableInput;
@@ -24,6 +25,10 @@ final class Inputs {
   static final String STANDARD_INPUT = "(standard input)";
 
   private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+  // In UTF-8 a character of a Java text takes three bytes at most; the mark at the start takes
+  // three.
+  private static final int MOST_BYTES_OF_RULES = 3 * Limits.DEFAULT.characters() + 3;
 
   private final Checks checks;
   private final InputStream in;
@@ -111,7 +116,18 @@ final class Inputs {
         String what = kind == Kind.WAIVERS ? "waivers" : "rules";
         return directory(kind, name, "Name the file of " + what + " in it.");
       }
-      String text = text(Files.readAllBytes(file));
+      byte[] bytes = read(file);
+      if (bytes.length > MOST_BYTES_OF_RULES) {
+        return Read.unreadable(
+            kind,
+            name,
+            "too-large",
+            "This file has more than the "
+                + Limits.DEFAULT.characters()
+                + " characters that are read of a file of rules.",
+            "Check that it is a file of rules; divide it into several standards.");
+      }
+      String text = text(bytes);
       // Some editors put a byte order mark first.
       String mark = text.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : "";
       return Read.of(new RuleFile(file, mark, new SourceText(name, text.substring(mark.length()))));
@@ -124,6 +140,13 @@ final class Inputs {
           "Save it as UTF-8 in your editor.");
     } catch (IOException | InvalidPathException e) {
       return unreadable(kind, name, e);
+    }
+  }
+
+  /** No more than tells whether the file is too large, whatever its size is said to be. */
+  private static byte[] read(Path file) throws IOException {
+    try (InputStream stream = Files.newInputStream(file)) {
+      return stream.readNBytes(MOST_BYTES_OF_RULES + 1);
     }
   }
 

@@ -14,6 +14,7 @@ public final class Main {
   private static final String NAME = "rimefast";
   private static final String CHECK = "check";
   private static final String CASES = "cases";
+  private static final String COST = "cost";
   private static final String EXPLAIN = "explain";
   private static final String FORMAT = "format";
   private static final String LANGUAGE_SERVER = "language-server";
@@ -93,6 +94,7 @@ public final class Main {
     return switch (words.get(0)) {
       case CHECK -> check(rest);
       case CASES -> cases(rest);
+      case COST -> cost(rest);
       case EXPLAIN -> explain(rest);
       case FORMAT -> format(rest);
       case LANGUAGE_SERVER -> languageServer(rest);
@@ -114,6 +116,14 @@ public final class Main {
         plain.isPresent() ? plain.get() : Commands.parse(Commands.check(), words);
     CheckArguments arguments = CheckArguments.of(parsed, checks.stages());
     return new CheckCommand(arguments, checks, surroundings, out, err).run();
+  }
+
+  private int cost(List<String> words) throws UsageProblem {
+    if (words.contains("--help")) {
+      return print(Commands.help(Commands.cost()));
+    }
+    CommandLineWords parsed = Commands.parse(Commands.cost(), words);
+    return new CostCommand(parsed, checks, surroundings, out, err).run();
   }
 
   private int format(List<String> words) throws UsageProblem {
@@ -178,7 +188,16 @@ public final class Main {
   private static UsageProblem unknown(String word) {
     List<String> known =
         List.of(
-            CHECK, CASES, EXPLAIN, FORMAT, LANGUAGE_SERVER, PIN, STANDARDS, "--help", "--version");
+            CHECK,
+            CASES,
+            COST,
+            EXPLAIN,
+            FORMAT,
+            LANGUAGE_SERVER,
+            PIN,
+            STANDARDS,
+            "--help",
+            "--version");
     String what = word.startsWith("-") ? "option " + word : "command \"" + word + "\"";
     return new UsageProblem(NAME, "there is no " + what + NearestNames.ending(word, known));
   }

@@ -92,6 +92,9 @@ record Option(String name, String label, String description, boolean repeats) {
   /** The options of {@code rimefast standards}. */
   static final List<Option> STANDARDS = List.of(DEBUG, HELP);
 
+  /** The options of {@code rimefast cost}. */
+  static final List<Option> COST = List.of(DEBUG, HELP);
+
   /** The options of {@code rimefast} alone. */
   static final List<Option> ROOT = List.of(HELP, flag("--version", "Show the version."));
 

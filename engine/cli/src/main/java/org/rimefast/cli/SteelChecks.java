@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.rimefast.check.CheckOptions;
 import org.rimefast.check.CheckResult;
 import org.rimefast.check.Checker;
+import org.rimefast.check.Cost;
 import org.rimefast.check.Dictionary;
 import org.rimefast.check.StandardLibrary;
 import org.rimefast.check.SteelModules;
@@ -114,6 +115,11 @@ final class SteelChecks implements Checks {
   private static Optional<byte[]> plan(String caseFile, String name) throws IOException {
     Path file = Path.of(caseFile).resolveSibling(name);
     return Files.exists(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
+  }
+
+  @Override
+  public List<Cost> costs(Standard standard) {
+    return Cost.of(dictionary(), standard);
   }
 
   private Dictionary dictionary() {

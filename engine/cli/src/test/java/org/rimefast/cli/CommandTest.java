@@ -31,6 +31,12 @@ class CommandTest {
     runs.put("help-check-beside-mistakes", "check --nonsense --help");
     runs.put("help-standards", "standards --help");
     runs.put("help-language-server", "language-server --help");
+    runs.put("help-cost", "cost --help");
+    runs.put("cost-no-rules", "cost house.rime");
+    runs.put("cost-of-nothing", "cost");
+    runs.put("cost-of-two", "cost house.rime wet-rooms");
+    runs.put("cost-wrong-standard", "cost wrong.rime");
+    runs.put("cost-unknown-standard", "cost cold-steel");
     runs.put("version", "--version");
     runs.put("standards", "standards");
     runs.put("sound", "check sound.json" + standard);

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.rimefast.check.CheckOptions;
 import org.rimefast.check.CheckResult;
+import org.rimefast.check.Cost;
 import org.rimefast.check.ElementName;
 import org.rimefast.check.Finding;
 import org.rimefast.check.MissingValue;
@@ -149,6 +150,11 @@ final class FakeChecks implements Checks {
                   "Add \"units\": \"mm\".")));
     }
     return new PlanReading(Optional.of(plan(word, name)), List.of());
+  }
+
+  @Override
+  public List<Cost> costs(Standard standard) {
+    return List.of();
   }
 
   @Override

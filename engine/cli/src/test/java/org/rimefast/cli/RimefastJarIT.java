@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.JarFile;
@@ -157,6 +160,73 @@ class RimefastJarIT {
     assertThat(format).isEqualTo(new Run(0, rules + ": formatted\n", ""));
     assertThat(rules).hasContent("standard house edition 1 -- \u00b0C\n");
     assertThat(run(List.of(), "format", "--check", rules.toString())).isEqualTo(new Run(0, "", ""));
+  }
+
+  @Test
+  void theCostOfTheShippedRulesIsListed() throws Exception {
+    Run run = run(List.of(), "cost", STANDARD);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isEqualTo(ExitCode.SOUND);
+    assertThat(run.out())
+        .containsPattern("(?m)^box-in-outer-bay +boxes$")
+        .containsPattern("(?m)^box-off-metal-bars +boxes x \\(bars near\\)$")
+        .containsPattern("(?m)^bar-not-behind-box +bars x boxes$")
+        .contains("warning: no index serves bars x boxes: ");
+  }
+
+  @Test
+  void fiftyMegabytesOfRulesAreOneFaultInLittleMemory() throws Exception {
+    Path rules = folder.resolve("large.rime");
+    byte[] million = "a ".repeat(500_000).getBytes(StandardCharsets.UTF_8);
+    try (OutputStream out = Files.newOutputStream(rules)) {
+      for (int i = 0; i < 50; i++) {
+        out.write(million);
+      }
+    }
+    String[][] commands = {
+      {"check", DEMO, "--standard", rules.toString()},
+      {"format", rules.toString()},
+      {"cost", rules.toString()}
+    };
+    for (String[] words : commands) {
+      Run run = run(List.of("-Xmx48m"), words);
+      assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+      assertThat(run.out()).isEmpty();
+      assertThat(run.err()).startsWith(rules + ": error[too-large]: ").contains("4000000");
+    }
+    assertThat(rules).hasSize(50_000_000);
+  }
+
+  @Test
+  void hostileRulesAreOneFault() throws Exception {
+    String header = "standard s edition 1\nrule r \"t\"\n  box ";
+    Map<String, String> hostile = new LinkedHashMap<>();
+    hostile.put(header + "where " + "(".repeat(100_000) + " must touch the shell", "too-deep");
+    hostile.put("-- \u202e\n" + header, "bidirectional-control");
+    hostile.put(header + "must touch", "unreadable|missing-part|unfinished-phrase");
+    for (Map.Entry<String, String> one : hostile.entrySet()) {
+      Path rules = Files.writeString(folder.resolve("hostile.rime"), one.getKey());
+      Run run = run(List.of("-Xmx128m"), "check", DEMO, "--standard", rules.toString());
+      assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+      assertThat(run.err()).containsPattern("error\\[(" + one.getValue() + ")]");
+      assertThat(run.err()).doesNotContain("\u202e");
+    }
+    // UTF-8 has no lone surrogates: their bytes are no text.
+    Path rules = folder.resolve("half.rime");
+    Files.write(rules, new byte[] {'-', '-', (byte) 0xed, (byte) 0xa0, (byte) 0x80});
+    Run run = run(List.of(), "check", DEMO, "--standard", rules.toString());
+    assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run.err()).contains("not UTF-8");
+  }
+
+  @Test
+  void tenThousandFaultsAreCounted() throws Exception {
+    String faults = "standard s edition 1\n" + "rule r \"t\" box must\n".repeat(10_000);
+    Path rules = Files.writeString(folder.resolve("faults.rime"), faults);
+    Run run = run(List.of("-Xmx128m"), "check", DEMO, "--standard", rules.toString());
+    assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run.err()).contains("9900 more errors are not shown");
+    assertThat(run.err().lines().filter(line -> line.contains(": error[")).count()).isEqualTo(101);
   }
 
   @Test

@@ -3,14 +3,16 @@
  * words, numbers, texts and parentheses.
  *
  * The lexer takes every character for some kind of word, so that what is wrong is said by us and
- * not by it. Numbers and their units are joined to QUANTITY before parsing.
+ * not by it. Before parsing, numbers and their units are joined to QUANTITY, and "at", "more" and
+ * "less" become words of a bound where "least", "most" or "than" follows, so that no text can be
+ * read in two ways.
  */
 grammar Rime;
 
-// All but QUANTITY are words only of cases, inspect items, waivers or layers, and words like any other
+// All but QUANTITY and the bounds are words only of cases, inspect items, waivers or layers, and words like any other
 // in all other statements: they are told apart before parsing.
 tokens {
-  QUANTITY,
+  QUANTITY, BOUND_AT, BOUND_MORE, BOUND_LESS,
   PLAN, SET, REMOVE, ADD, EXPECT, TO, OF, EVERY, MET, BROKEN, UNDECIDED, ERROR_WORD, NOTHING,
   APPLICABLE, WANT, WITHIN, TOLERANCE,
   ASK, ANSWER, READING, IN_PLAN, APPROVED, FROM, UNTIL, DOWN, UP,
@@ -149,10 +151,10 @@ readingLimit
   ;
 
 readingBound
-  : AT LEAST
-  | AT MOST
-  | MORE_WORD THAN
-  | LESS_WORD THAN
+  : BOUND_AT LEAST
+  | BOUND_AT MOST
+  | BOUND_MORE THAN
+  | BOUND_LESS THAN
   | AT_LEAST_SIGN
   | AT_MOST_SIGN
   | MORE_SIGN
@@ -167,10 +169,9 @@ waiveStatement
   : WAIVE ruleId=WORD FOR waived waiverField* EOF
   ;
 
-// A text alone could also be a phrase; the first alternative wins.
 waived
-  : TEXT (COMMA TEXT)*    # namedElements
-  | phrase whereClause?   # describedElements
+  : TEXT (COMMA TEXT)*     # namedElements
+  | subject whereClause?   # describedElements
   ;
 
 waiverField
@@ -195,8 +196,14 @@ text
   ;
 
 sentence
-  : FOR phrase whereClause? COMMA operand MUST NOT? predicate guard?   # forEachSentence
-  | phrase whereClause? MUST NOT? predicate guard?                     # plainSentence
+  : FOR phrase whereClause? COMMA operand MUST predicate guard?   # forEachSentence
+  | subject whereClause? MUST predicate guard?                    # plainSentence
+  ;
+
+// Begins with no text, which goes on the title before it, or names an element.
+subject
+  : (wordy | enclosed) item* between?
+  | between
   ;
 
 whereClause
@@ -220,7 +227,19 @@ predicateAtom
   | HAVE operand signTail?     # havePredicate
   | BE NOT? operand            # bePredicate
   | BE NOT? signTail           # beSignPredicate
-  | operand signTail?          # verbPredicate
+  | verb sumTail* signTail?    # verbPredicate
+  ;
+
+// Begins with no parenthesis, which begins a group of predicates.
+verb
+  : (wordy | TEXT) item* between?
+  | between
+  ;
+
+// Always a mistake; read so that it can be told.
+sumTail
+  : (PLUS | MINUS) factor
+  | timesOrDivided factor
   ;
 
 with
@@ -285,28 +304,35 @@ items
   ;
 
 item
-  : bound                       # boundItem
-  | word                        # wordItem
-  | QUANTITY                    # quantityItem
-  | NUMBER                      # numberItem
-  | TEXT                        # textItem
-  | LEFT WHERE condition RIGHT  # whereItem
-  | LEFT conditional RIGHT      # conditionalItem
+  : wordy      # wordyItem
+  | TEXT       # textItem
+  | enclosed   # enclosedItem
+  ;
+
+wordy
+  : word
+  | bound
+  | QUANTITY
+  | NUMBER
+  ;
+
+enclosed
+  : LEFT WHERE condition RIGHT              # whereItem
+  | LEFT conditional RIGHT                  # conditionalItem
   | LEFT FOR phrase COMMA condition RIGHT   # forItem
-  | LEFT condition RIGHT        # groupItem
+  | LEFT condition RIGHT                    # groupItem
   ;
 
 conditional
   : IF condition THEN operand (OTHERWISE IF condition THEN operand)* OTHERWISE operand
   ;
 
-// Before word, so that these win over the same words taken one by one.
 bound
-  : AT LEAST    # atLeastBound
-  | AT MOST     # atMostBound
-  | MORE_WORD THAN   # moreThanBound
-  | LESS_WORD THAN   # lessThanBound
-  | EXACTLY     # exactlyBound
+  : BOUND_AT LEAST    # atLeastBound
+  | BOUND_AT MOST     # atMostBound
+  | BOUND_MORE THAN   # moreThanBound
+  | BOUND_LESS THAN   # lessThanBound
+  | EXACTLY           # exactlyBound
   ;
 
 // Keywords that vocabulary phrases may hold, as in "held by".

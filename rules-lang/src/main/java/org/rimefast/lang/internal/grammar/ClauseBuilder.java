@@ -39,19 +39,37 @@ final class ClauseBuilder {
     return span(tree.getStart()).to(span(tree.getStop()));
   }
 
-  Clause predicate(RimeParser.PredicateContext tree) {
+  /** True if the predicate begins with {@code not}, which then belongs to {@code must}. */
+  static boolean isDenied(RimeParser.PredicateContext tree) {
+    return !tree.predicateTerm(0).NOT().isEmpty();
+  }
+
+  /** What stands after {@code must} or {@code must not}. */
+  Clause afterMust(RimeParser.PredicateContext tree) {
+    return predicate(tree, isDenied(tree) ? 1 : 0);
+  }
+
+  /**
+   * A predicate.
+   *
+   * @param skipped how many {@code not} at its start are none of it
+   */
+  private Clause predicate(RimeParser.PredicateContext tree, int skipped) {
     List<Clause> parts = new ArrayList<>();
     for (RimeParser.PredicateTermContext term : tree.predicateTerm()) {
       List<Clause.With> with = withs(term.with());
       Clause part = atom(term.predicateAtom(), with, spanAfterNot(term.NOT(), term));
-      parts.add(negated(part, term.NOT()));
+      List<TerminalNode> nots = term.NOT();
+      parts.add(negated(part, parts.isEmpty() ? nots.subList(skipped, nots.size()) : nots));
     }
-    return joined(parts, tree.conjunction(), spanOf(tree));
+    Span whole = spanOf(tree);
+    Span span = skipped == 0 ? whole : parts.get(0).span().to(new Span(whole.end(), whole.end()));
+    return joined(parts, tree.conjunction(), span);
   }
 
   private Clause atom(RimeParser.PredicateAtomContext tree, List<Clause.With> with, Span span) {
     if (tree instanceof RimeParser.PredicateGroupContext group) {
-      return new Clause.Grouped(predicate(group.predicate()), with, span);
+      return new Clause.Grouped(predicate(group.predicate(), 0), with, span);
     }
     return new Clause.Leaf(Optional.empty(), predicateTail(tree), with, span);
   }
@@ -82,7 +100,7 @@ final class ClauseBuilder {
               "After \"must\" a comparison needs \"have\", or \"with\" behind a verb.",
               "Write: have " + shortened(written)));
     }
-    return new Clause.Tail.Verb(operand(verb.operand()));
+    return new Clause.Tail.Verb(verb(verb));
   }
 
   private static String shortened(String text) {
@@ -277,16 +295,58 @@ final class ClauseBuilder {
   }
 
   Phrase phrase(RimeParser.PhraseContext tree) {
-    List<Phrase.Item> items = new ArrayList<>();
-    tree.item().forEach(item -> items.add(item(item)));
-    if (tree.between() != null) {
-      RimeParser.BetweenContext between = tree.between();
+    return phrase(tree, List.of(), tree.item(), tree.between());
+  }
+
+  /** What a sentence begins with. */
+  Phrase subject(RimeParser.SubjectContext tree) {
+    List<Phrase.Item> first = new ArrayList<>();
+    if (tree.wordy() != null) {
+      first.add(wordy(tree.wordy()));
+    } else if (tree.enclosed() != null) {
+      first.add(enclosed(tree.enclosed()));
+    }
+    return phrase(tree, first, tree.item(), tree.between());
+  }
+
+  /** What stands after {@code must}; a sum is read only to be told of. */
+  private Operand verb(RimeParser.VerbPredicateContext tree) {
+    RimeParser.VerbContext words = tree.verb();
+    List<Phrase.Item> first = new ArrayList<>();
+    if (words.wordy() != null) {
+      first.add(wordy(words.wordy()));
+    } else if (words.TEXT() != null) {
+      first.add(text(words.TEXT().getSymbol()));
+    }
+    Phrase verb = phrase(words, first, words.item(), words.between());
+    if (tree.sumTail().isEmpty()) {
+      return verb;
+    }
+    List<Operand> operands = new ArrayList<>(List.of(verb));
+    List<Operand.Operator> operators = new ArrayList<>();
+    Span span = verb.span();
+    for (RimeParser.SumTailContext tail : tree.sumTail()) {
+      operands.add(factor(tail.factor()));
+      operators.add(Operand.Operator.PLUS);
+      span = span.to(spanOf(tail));
+    }
+    return new Operand.Chain(operands, operators, span);
+  }
+
+  private Phrase phrase(
+      ParserRuleContext whole,
+      List<Phrase.Item> first,
+      List<RimeParser.ItemContext> trees,
+      RimeParser.@Nullable BetweenContext between) {
+    List<Phrase.Item> items = new ArrayList<>(first);
+    trees.forEach(item -> items.add(item(item)));
+    if (between != null) {
       items.add(wordItem(between.BETWEEN().getSymbol()));
       between.first.item().forEach(item -> items.add(item(item)));
       items.add(wordItem(between.AND().getSymbol()));
       between.second.item().forEach(item -> items.add(item(item)));
     }
-    return new Phrase(items, spanOf(tree));
+    return new Phrase(items, spanOf(whole));
   }
 
   private static Phrase.WordItem wordItem(Token token) {
@@ -294,17 +354,30 @@ final class ClauseBuilder {
   }
 
   private Phrase.Item item(RimeParser.ItemContext tree) {
+    if (tree instanceof RimeParser.WordyItemContext wordy) {
+      return wordy(wordy.wordy());
+    }
+    return tree instanceof RimeParser.EnclosedItemContext enclosed
+        ? enclosed(enclosed.enclosed())
+        : text(tree.getStart());
+  }
+
+  private static Phrase.Item text(Token token) {
+    return new Phrase.TextItem(TreeBuilder.unquoted(token), span(token));
+  }
+
+  private Phrase.Item wordy(RimeParser.WordyContext tree) {
     Span span = spanOf(tree);
-    if (tree instanceof RimeParser.WordItemContext) {
-      return new Phrase.WordItem(tree.getStart().getText(), span);
+    if (tree.bound() != null) {
+      return new Phrase.BoundItem(bound(tree.bound()), span);
     }
-    if (tree instanceof RimeParser.QuantityItemContext
-        || tree instanceof RimeParser.NumberItemContext) {
-      return new Phrase.QuantityItem(TreeBuilder.quantity(source.textOf(span)), span);
-    }
-    if (tree instanceof RimeParser.TextItemContext) {
-      return new Phrase.TextItem(TreeBuilder.unquoted(tree.getStart()), span);
-    }
+    return tree.word() != null
+        ? wordItem(tree.getStart())
+        : new Phrase.QuantityItem(TreeBuilder.quantity(source.textOf(span)), span);
+  }
+
+  private Phrase.Item enclosed(RimeParser.EnclosedContext tree) {
+    Span span = spanOf(tree);
     if (tree instanceof RimeParser.WhereItemContext where) {
       return new Phrase.WhereItem(condition(where.condition()), span);
     }
@@ -312,13 +385,10 @@ final class ClauseBuilder {
       Clause part = condition(many.condition());
       return new Phrase.GroupItem(new Clause.ForMany(phrase(many.phrase()), part, span), span);
     }
-    if (tree instanceof RimeParser.GroupItemContext group) {
-      return new Phrase.GroupItem(condition(group.condition()), span);
-    }
     if (tree instanceof RimeParser.ConditionalItemContext choice) {
       return conditional(choice.conditional(), span);
     }
-    return new Phrase.BoundItem(bound(((RimeParser.BoundItemContext) tree).bound()), span);
+    return new Phrase.GroupItem(condition(((RimeParser.GroupItemContext) tree).condition()), span);
   }
 
   /** From the last condition to the first, each of them within the one before it. */
@@ -347,12 +417,12 @@ final class ClauseBuilder {
 
   private static Phrase.Bound bound(RimeParser.BoundContext tree) {
     return switch (tree.getStart().getType()) {
-      case RimeLexer.AT ->
+      case RimeParser.BOUND_AT ->
           tree instanceof RimeParser.AtLeastBoundContext
               ? Phrase.Bound.AT_LEAST
               : Phrase.Bound.AT_MOST;
-      case RimeLexer.MORE_WORD -> Phrase.Bound.MORE_THAN;
-      case RimeLexer.LESS_WORD -> Phrase.Bound.LESS_THAN;
+      case RimeParser.BOUND_MORE -> Phrase.Bound.MORE_THAN;
+      case RimeParser.BOUND_LESS -> Phrase.Bound.LESS_THAN;
       default -> Phrase.Bound.EXACTLY;
     };
   }

@@ -115,7 +115,7 @@ final class SiteBuilder {
       case RimeLexer.MORE_SIGN -> Comparison.MORE_THAN;
       case RimeLexer.LESS_SIGN -> Comparison.LESS_THAN;
       default ->
-          tree.getStart().getType() == RimeLexer.MORE_WORD
+          tree.getStart().getType() == RimeParser.BOUND_MORE
               ? Comparison.MORE_THAN
               : Comparison.LESS_THAN;
     };
@@ -146,7 +146,7 @@ final class SiteBuilder {
     return new Statement.Waive(
         rule,
         List.of(),
-        Optional.of(clauses.phrase(described.phrase())),
+        Optional.of(clauses.subject(described.subject())),
         where(described.whereClause()),
         target,
         fields,

@@ -169,7 +169,8 @@ public final class StatementReader {
         "Put the faults before it right and compile again.");
   }
 
-  private static ParserRuleContext parse(RimeParser parser, Token first) {
+  /** The parse tree of a statement that begins so. */
+  static ParserRuleContext parse(RimeParser parser, Token first) {
     return switch (first.getType()) {
       case RimeLexer.STANDARD -> parser.standardStatement();
       case RimeLexer.LET -> parser.letStatement();

@@ -89,11 +89,16 @@ final class Tokens {
     List<Token> joined = new ArrayList<>(tokens.size());
     List<Diagnostic> problems = new ArrayList<>();
     boolean isCase = tokens.get(0).getType() == RimeLexer.CASE;
+    // What is named may be called by any words.
+    boolean inName = tokens.get(0).getType() == RimeLexer.LET;
     int i = 0;
     while (i < tokens.size()) {
       Token token = tokens.get(i);
       if (token.getType() != RimeLexer.NUMBER || followsName(joined)) {
-        joined.add(isCase ? CaseWords.retyped(token) : token);
+        int following = i + 1 < tokens.size() ? tokens.get(i + 1).getType() : Token.EOF;
+        Token word = isCase ? CaseWords.retyped(token) : token;
+        joined.add(inName ? word : bound(word, following));
+        inName &= token.getType() != RimeLexer.BE;
         i++;
         continue;
       }
@@ -140,6 +145,24 @@ final class Tokens {
   private static boolean followsName(List<Token> before) {
     int last = before.isEmpty() ? Token.EOF : before.get(before.size() - 1).getType();
     return last == RimeLexer.EDITION || last == RimeParser.FROM || last == RimeParser.UNTIL;
+  }
+
+  /** The first word of {@code at least} and the like as what it is; any other as it stands. */
+  private static Token bound(Token token, int following) {
+    boolean most = following == RimeLexer.LEAST || following == RimeLexer.MOST;
+    boolean than = following == RimeLexer.THAN;
+    return switch (token.getType()) {
+      case RimeLexer.AT -> most ? retyped(token, RimeParser.BOUND_AT) : token;
+      case RimeLexer.MORE_WORD -> than ? retyped(token, RimeParser.BOUND_MORE) : token;
+      case RimeLexer.LESS_WORD -> than ? retyped(token, RimeParser.BOUND_LESS) : token;
+      default -> token;
+    };
+  }
+
+  private static Token retyped(Token token, int type) {
+    CommonToken other = new CommonToken(token);
+    other.setType(type);
+    return other;
   }
 
   private static Token quantity(Token number, int end) {

@@ -164,20 +164,20 @@ final class TreeBuilder {
           Optional.ofNullable(sentence.whereClause()).map(w -> clauses.condition(w.condition())),
           Optional.of(clauses.operand(sentence.operand())),
           word(sentence.MUST().getSymbol()),
-          sentence.NOT() != null,
-          clauses.predicate(sentence.predicate()),
+          ClauseBuilder.isDenied(sentence.predicate()),
+          clauses.afterMust(sentence.predicate()),
           Optional.ofNullable(sentence.guard()).map(this::guard),
           ClauseBuilder.spanOf(tree));
     }
     RimeParser.PlainSentenceContext sentence = (RimeParser.PlainSentenceContext) tree;
     return new Sentence(
         false,
-        clauses.phrase(sentence.phrase()),
+        clauses.subject(sentence.subject()),
         Optional.ofNullable(sentence.whereClause()).map(w -> clauses.condition(w.condition())),
         Optional.empty(),
         word(sentence.MUST().getSymbol()),
-        sentence.NOT() != null,
-        clauses.predicate(sentence.predicate()),
+        ClauseBuilder.isDenied(sentence.predicate()),
+        clauses.afterMust(sentence.predicate()),
         Optional.ofNullable(sentence.guard()).map(this::guard),
         ClauseBuilder.spanOf(tree));
   }

@@ -147,55 +147,18 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
         candidates(quantified));
   }
 
-  /**
-   * Only a relation that must hold for the body to hold can spare the others; for EACH and ALL_BUT,
-   * those that do not meet the body are the ones that count.
-   */
   private Relations.@Nullable Candidates candidates(Condition.Quantified quantified) {
-    if (Quantifiers.countsExceptions(quantified.quantifier())) {
+    Condition.Holds holds = Sparing.relation(words, quantified).orElse(null);
+    if (holds == null) {
       return null;
     }
-    int index = quantified.variable().index();
-    Condition body = quantified.body();
-    List<Condition> needed = body instanceof Condition.And and ? and.parts() : List.of(body);
-    for (Condition part : needed) {
-      if (part instanceof Condition.Holds holds
-          && !holds.arguments().isEmpty()
-          && isVariable(holds.arguments().get(0), index)
-          && !names(holds.subject(), index)
-          && holds.arguments().stream().skip(1).noneMatch(other -> mayName(other, index))) {
-        if (words.relation(holds.relation()) instanceof Word.RelationWord word
-            && word.candidates().isPresent()) {
-          Nodes.Fill[] fills = fills(holds.arguments());
-          return new Relations.Candidates(
-              word.candidates().get(),
-              find(holds.subject()),
-              fills,
-              layout.slots(fills.length),
-              layout.list());
-        }
-      }
-    }
-    return null;
-  }
-
-  private static boolean isVariable(Argument argument, int index) {
-    return argument instanceof Reference.Bound bound && bound.variable().index() == index;
-  }
-
-  private static boolean names(Reference reference, int index) {
-    return reference instanceof Reference.Linked linked
-        ? names(linked.owner(), index)
-        : isVariable(reference, index);
-  }
-
-  /** Anything but a literal or another element may depend on the variable; then all are asked. */
-  private static boolean mayName(Argument argument, int index) {
-    return argument instanceof Reference reference
-        ? names(reference, index)
-        : !(argument instanceof Value.Literal
-            || argument instanceof Value.Word
-            || argument instanceof Value.Named);
+    Nodes.Fill[] fills = fills(holds.arguments());
+    return new Relations.Candidates(
+        Sparing.candidates(words, holds.relation()).orElseThrow(),
+        find(holds.subject()),
+        fills,
+        layout.slots(fills.length),
+        layout.list());
   }
 
   @Override
