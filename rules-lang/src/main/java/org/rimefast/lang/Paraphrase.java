@@ -1,5 +1,7 @@
 package org.rimefast.lang;
 
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.rimefast.lang.internal.paraphrase.Definitions;
 import org.rimefast.lang.internal.paraphrase.Said;
@@ -10,6 +12,7 @@ import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Constant;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Table;
 import org.rimefast.lang.rule.Term;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.lang.vocabulary.Vocabulary;
@@ -135,9 +138,38 @@ public final class Paraphrase {
   }
 
   /**
-   * All that decides what a rule finds, as text: the constants and terms it stands on, its
-   * sentence, severity and stage, a line each. Two rules that mean the same have the same text,
-   * whatever their layout, comments, title and reasons.
+   * A table: {@code table foam cover needed of a box by its mount} on one line, and a line for each
+   * row and for {@code otherwise}.
+   */
+  public Result ofTable(Table table) {
+    Result result = NO_STYLE;
+    for (Style style : Style.values()) {
+      Said said = SentenceWriter.definition(table, style);
+      Optional<Unsayable> wrong = obstacle(said).or(() -> readBack(table, style));
+      if (wrong.isEmpty()) {
+        return new Words(said.words());
+      }
+      result = wrong.get();
+    }
+    return result;
+  }
+
+  private Result definition(Definitions.Definition one) {
+    Term term = one.term();
+    return term != null ? ofTerm(term) : ofTable(Objects.requireNonNull(one.table()));
+  }
+
+  private static Said written(Definitions.Definition one, Style style) {
+    Term term = one.term();
+    return term != null
+        ? SentenceWriter.definition(term, style)
+        : SentenceWriter.definition(Objects.requireNonNull(one.table()), style);
+  }
+
+  /**
+   * All that decides what a rule finds, as text: the constants, terms and tables it stands on, its
+   * sentence, severity and stage, a line each; a table has several. Two rules that mean the same
+   * have the same text, whatever their layout, comments, title and reasons.
    */
   public Result meaning(Rule rule) {
     Result sentence = of(rule);
@@ -147,9 +179,10 @@ public final class Paraphrase {
     }
     StringBuilder text = new StringBuilder();
     definitions.constants().forEach(constant -> text.append(definition(constant)).append('\n'));
-    for (Term term : definitions.terms()) {
-      if (!(ofTerm(term) instanceof Words definition)) {
-        return ofTerm(term);
+    for (Definitions.Definition one : definitions.termsAndTables()) {
+      Result result = definition(one);
+      if (!(result instanceof Words definition)) {
+        return result;
       }
       text.append(definition.words()).append('\n');
     }
@@ -202,6 +235,26 @@ public final class Paraphrase {
         : Optional.of(otherwise());
   }
 
+  private Optional<Unsayable> readBack(Table table, Style style) {
+    String sentence =
+        "rule read-back \"\"\nfor each "
+            + table.noun().singular()
+            + ", number of "
+            + table.noun().plural()
+            + " must be at least 0";
+    Compilation compilation =
+        compile(Definitions.of(table), style, sentence, compiler.stages().get(0));
+    Optional<Unsayable> refused = refused(compilation);
+    if (refused.isPresent()) {
+      return refused;
+    }
+    List<Table> tables = compilation.standard().orElseThrow().tables();
+    Table read = tables.get(tables.size() - 1);
+    return WithoutPlaces.of(read).equals(WithoutPlaces.of(table))
+        ? Optional.empty()
+        : Optional.of(otherwise());
+  }
+
   private static Optional<Unsayable> refused(Compilation compilation) {
     return compilation.diagnostics().stream()
         .findFirst()
@@ -216,9 +269,9 @@ public final class Paraphrase {
   private Compilation compile(Definitions definitions, Style style, String sentence, String stage) {
     StringBuilder text = new StringBuilder("standard read-back edition 1\n");
     definitions.constants().forEach(constant -> text.append(definition(constant)).append('\n'));
-    definitions
-        .terms()
-        .forEach(term -> text.append(SentenceWriter.definition(term, style).words()).append('\n'));
+    for (Definitions.Definition one : definitions.termsAndTables()) {
+      text.append(written(one, style).words()).append('\n');
+    }
     text.append(sentence).append("\nseverity hold\nstage ");
     text.append(stage);
     text.append("\nbecause \"\"\nsource \"\"\n");

@@ -25,6 +25,7 @@ import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Severity;
 import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Table;
 import org.rimefast.lang.rule.Term;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Variable;
@@ -92,7 +93,11 @@ final class ParaphraseTest {
   /** By the sentence that is made of its tree, not by its own. */
   private static void isSaid(SourceText source) {
     Standard standard = COMPILER.compile(source, LayerTexts.FINDER).standard().orElseThrow();
+    for (Table table : standard.tables()) {
+      assertThat(PARAPHRASE.ofTable(table)).as(source.text()).isInstanceOf(Paraphrase.Words.class);
+    }
     for (Rule rule : standard.rules()) {
+      assertThat(PARAPHRASE.meaning(rule)).isInstanceOf(Paraphrase.Words.class);
       Paraphrase.Result result = PARAPHRASE.of(rule);
       assertThat(result).as(source.text()).isInstanceOf(Paraphrase.Words.class);
       List<String> made =

@@ -99,6 +99,10 @@ final class RandomLayoutTest {
             "+",
             "\nrule r \"t\" box must touch a stud",
             "\nlet a be 2 in",
+            "\ntable a of a box by its mount | flush | 1 in |",
+            "|",
+            " | any ",
+            " otherwise 2 in",
             "\ninspect i \"t\" for each box ask \"q\" answer yes",
             " reading at least ",
             "\nwaivers for s ",
@@ -148,7 +152,7 @@ final class RandomLayoutTest {
       text.append("\nlet foam number x").append(i).append(" be - ").append(i).append(" degC\n");
       text.append(random.nextBoolean() ? "because \"a\" \"reason\" source \"s\"\n" : "");
     }
-    text.append('\n').append(SentenceMaker.TERMS);
+    text.append('\n').append(SentenceMaker.TERMS).append(table(random));
     for (int i = random.nextInt(3) + 1; i > 0; i--) {
       List<String> parts =
           new ArrayList<>(
@@ -188,6 +192,26 @@ final class RandomLayoutTest {
     return text.toString();
   }
 
+  private static String table(Random random) {
+    String name = "cover needed";
+    String edge = random.nextInt(90) + " %";
+    String otherwise = random.nextBoolean() ? "" : "otherwise " + random.nextInt(9) + " in ";
+    return "table "
+        + name
+        + " of a box by its mount, humidity of its room, (if its depth > 2 in then its depth otherwise"
+        + " 3 in)\n| flush or on the lining | < "
+        + edge
+        + " | any | 2 in |\n| flush or on the lining | >= "
+        + edge
+        + " | < - 2 in | - 2-1/2 in |\n| flush or on the lining | at least "
+        + edge
+        + " | "
+        + (otherwise.isEmpty() ? ">= -2 in" : "-2 in")
+        + " | 1 in |\n| surface | any | any | 1 in |\n"
+        + otherwise
+        + (random.nextBoolean() ? "because \"a\" \"reason\"\n" : "\n");
+  }
+
   /** The same pieces with other white space, and with comments if asked for. */
   private static String laidOut(String text, Random random, boolean comments) {
     SourceText source = new SourceText("x", text);
@@ -202,6 +226,8 @@ final class RandomLayoutTest {
         if (i > 0 && !(tight && random.nextBoolean())) {
           other.append(gap(random, comments));
         }
+        // A row begins on a line of its own.
+        other.append(left == Kind.BAR && piece.kind() == Kind.BAR ? "\n" : "");
         String written = source.textOf(piece.span());
         // Within a quantity, which is one piece, there may be spaces but no comments.
         boolean isText = piece.kind().isText();

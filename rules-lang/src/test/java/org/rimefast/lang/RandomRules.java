@@ -392,7 +392,11 @@ final class RandomRules {
     Value then = number(spoken, dimension, depth);
     Value otherwise = Typing.adapt(number(spoken, dimension, depth), then.type());
     return new Value.Conditional(
-        condition(spoken, depth + 1), then, otherwise, then.type(), NOWHERE);
+        condition(spoken, depth + 1),
+        then,
+        otherwise,
+        Typing.either(then.type(), otherwise.type()),
+        NOWHERE);
   }
 
   private Optional<Value> nearest(List<Variable> spoken, int depth) {
@@ -472,7 +476,7 @@ final class RandomRules {
               variable,
               inside(spoken, variable, depth),
               Optional.empty(),
-              Words.NUMBER,
+              ValueType.Number.count(),
               NOWHERE));
     }
     Value.Aggregate.Function function =

@@ -2,6 +2,7 @@ package org.rimefast.lang;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.cases.CasePlan;
 import org.rimefast.lang.cases.Expectation;
@@ -11,6 +12,7 @@ import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Table;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Variable;
 import org.rimefast.lang.rule.Withdrawal;
@@ -34,6 +36,7 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
     standard
         .base()
         .ifPresent(base -> dump.line("on " + base.name() + " edition " + base.edition()));
+    standard.tables().forEach(dump::table);
     standard.rules().forEach(dump::rule);
     standard.cases().forEach(dump::example);
     for (Withdrawal withdrawal : standard.withdrawn()) {
@@ -66,6 +69,52 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
       line(expectation.toString().replaceAll(", span=.*", ""));
     }
     depth--;
+  }
+
+  private void table(Table table) {
+    line("table " + table.name() + " of " + variable(table.element()));
+    depth++;
+    table.inputs().forEach(input -> input.accept(this));
+    for (Table.Row row : table.rows()) {
+      line("row " + cells(row.cells()), row.span());
+      inner(() -> row.result().accept(this));
+    }
+    table
+        .otherwise()
+        .ifPresent(
+            last -> {
+              line("otherwise", last.span());
+              depth++;
+              last.result().accept(this);
+              last.cases().forEach(cells -> line("in case " + cells(cells)));
+              depth--;
+            });
+    depth--;
+  }
+
+  private static String cells(List<Table.Cell> cells) {
+    return cells.stream().map(RuleDump::cell).collect(Collectors.joining(" | "));
+  }
+
+  private static String cell(Table.Cell cell) {
+    if (cell instanceof Table.Cell.Words words) {
+      return String.join(", ", words.words());
+    }
+    return cell instanceof Table.Cell.Numbers numbers
+        ? numbers.ranges().stream()
+            .map(
+                range ->
+                    range
+                            .low()
+                            .map(e -> (e.included() ? "[" : "(") + e.limit().quantity().text())
+                            .orElse("(")
+                        + "; "
+                        + range
+                            .high()
+                            .map(e -> e.limit().quantity().text() + (e.included() ? "]" : ")"))
+                            .orElse(")"))
+            .collect(Collectors.joining(" "))
+        : "any";
   }
 
   private void rule(Rule rule) {
@@ -292,6 +341,12 @@ final class RuleDump implements Condition.Visitor<Void>, Value.Visitor<Void> {
           arithmetic.left().accept(this);
           arithmetic.right().accept(this);
         });
+  }
+
+  @Override
+  public Void visitLookup(Value.Lookup lookup) {
+    line("table " + lookup.table().name() + " of " + reference(lookup.owner()), lookup.span());
+    return null;
   }
 
   @Override

@@ -28,6 +28,9 @@ class BothEvaluatorsAgreeTest {
           "distance to the nearest ",
           "its room is room of the ",
           "its room is not room of the ",
+          "its cover needed",
+          "its fit material",
+          "its stud cover",
           "is a special ");
 
   @Test

@@ -21,6 +21,14 @@ class HotPassAllocatesNothingTest {
       """
       let close box be a box where it is within 6 in of another box
       let busy stud be a stud where it touches a close box or number of close boxes >= 2
+      table cover needed of a part by its material, its clearance, number of boxes per face
+      | steel or aluminium | < 2 in | any  | 2 in  |
+      | steel or aluminium | 2 in   | any  | 1 in  |
+      | wood               | any    | <= 3 | 10 mm |
+      otherwise 20 mm
+      table fit material of a part by its depth
+      | < 1 in  | steel |
+      | >= 1 in | wood  |
       """;
 
   private static final PlanFacts FACTS =
@@ -44,6 +52,7 @@ class HotPassAllocatesNothingTest {
             + " of its depth otherwise 1 in)",
         "for each bracket, all but 2 boxes (where its face is face of the bracket) must touch it",
         "part must have number of boxes per face <= 3 and have total width of boxes per room <= 9 m",
+        "each part where its material is its fit material must have clearance >= its cover needed",
         "part must have distance to the nearest part (where clearance > 10 mm) >= 1 in"
       })
   void aWarmPassOverAllElementsNeedsNoNewMemory(String sentence) {

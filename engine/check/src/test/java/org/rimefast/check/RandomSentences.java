@@ -23,7 +23,7 @@ final class RandomSentences {
   /** Definitions, each of them free to use those before it; sentences use those made last. */
   String terms() {
     terms.clear();
-    StringBuilder text = new StringBuilder();
+    StringBuilder text = new StringBuilder(tables());
     text.append("let damp room be a room where its humidity > ")
         .append(pick(List.of("30 %", "35 %", "40 %")))
         .append(" and number of parts (where it is on a wall) >= ")
@@ -36,6 +36,46 @@ final class RandomSentences {
       terms.add(term);
     }
     return text.toString();
+  }
+
+  /** Tables that leave no gap, made of the cases of each column. */
+  private String tables() {
+    List<String> materials =
+        pick(
+            List.of(
+                List.of("steel or aluminium", "plastic or wood"),
+                List.of("steel", "aluminium or wood or plastic"),
+                List.of("any")));
+    String low = pick(List.of("20 mm", "1 in", "35 mm"));
+    List<String> depths =
+        pick(
+            List.of(
+                List.of("< " + low, low, "> " + low + " and < 50 mm", ">= 50 mm"),
+                List.of("<= " + low, "> " + low),
+                List.of("< 10 mm or > 50 mm", ">= 10 mm and <= 50 mm")));
+    List<String> counts = List.of("0", "1 or 2", ">= 3");
+    StringBuilder text = new StringBuilder("table cover needed of a part by its material, ");
+    text.append(pick(List.of("its clearance", "its depth", "smallest clearance of boxes")))
+        .append(", number of boxes per face\n");
+    boolean left = false;
+    for (String material : materials) {
+      for (String depth : depths) {
+        for (String count : counts) {
+          boolean out = random.nextInt(6) == 0;
+          left |= out;
+          text.append(
+              out
+                  ? ""
+                  : "| " + material + " | " + depth + " | " + count + " | " + length() + " |\n");
+        }
+      }
+    }
+    text.append(left ? "otherwise 2 in\n" : "");
+    text.append("table fit material of a part by its width\n| < 40 mm | steel |\n");
+    text.append("| >= 40 mm and < 70 mm | ").append(pick(List.of("steel", "wood")));
+    text.append(" |\notherwise plastic\n");
+    text.append("table stud cover of a stud by its cover needed + 5 mm\n| < 30 mm | 1 in |\n");
+    return text.append("otherwise 10 mm\n").toString();
   }
 
   String sentence() {
@@ -131,7 +171,9 @@ final class RandomSentences {
           isPart(noun)
               ? "its material is "
                   + pick(List.of("", "not "))
-                  + choice(noun, List.of("steel", "plastic", "wood"))
+                  + (maybe()
+                      ? "its fit material"
+                      : choice(noun, List.of("steel", "plastic", "its fit material")))
               : "it touches a stud";
       case 0 -> comparison(noun, "its ");
       case 1 ->
@@ -223,13 +265,17 @@ final class RandomSentences {
             ? pick(List.of("clearance", "width", "height", "depth", "foam cover"))
             : pick(List.of("clearance", "diameter"));
     String limit =
-        switch (random.nextInt(7)) {
+        switch (random.nextInt(8)) {
           case 2 -> choice(noun, List.of("10 mm", "1 in", "50 mm", "its clearance"));
           case 3 -> pick(List.of("80", "110", "12-1/2")) + " % of its clearance";
           case 4 ->
               isPart(noun)
                   ? choice(noun, List.of("(20 mm divided by (1 - 1))", "20 mm", "its depth"))
                   : length();
+          case 5 ->
+              noun.endsWith("stud")
+                  ? "its stud cover"
+                  : isPart(noun) ? "its cover needed" : length();
           case 0 -> "its " + (isPart(noun) ? "width" : "diameter") + " - 10 mm";
           case 1 -> length() + " + 1/2 in";
           default -> length();

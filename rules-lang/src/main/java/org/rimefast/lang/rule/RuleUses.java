@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The numbers, constants and terms that a rule stands on. */
+/** The numbers, constants, terms and tables that a rule stands on. */
 public final class RuleUses implements Condition.Visitor<Boolean>, Value.Visitor<Boolean> {
   private final boolean withinTerms;
   private final List<Value.Literal> literals = new ArrayList<>();
   private final Map<String, Constant> constants = new LinkedHashMap<>();
   private final Map<String, Term> terms = new LinkedHashMap<>();
+  private final Map<String, Table> tables = new LinkedHashMap<>();
 
   private RuleUses(boolean withinTerms) {
     this.withinTerms = withinTerms;
@@ -22,7 +23,7 @@ public final class RuleUses implements Condition.Visitor<Boolean>, Value.Visitor
     return of(rule, false);
   }
 
-  /** Of the rule's own sentence, and of the terms in it, and of those in them. */
+  /** Of the rule's own sentence, and of the terms and tables in it, and of those in them. */
   public static RuleUses ofAll(Rule rule) {
     return of(rule, true);
   }
@@ -48,6 +49,11 @@ public final class RuleUses implements Condition.Visitor<Boolean>, Value.Visitor
   /** Terms, by name. */
   public Map<String, Term> terms() {
     return terms;
+  }
+
+  /** Tables, by name. */
+  public Map<String, Table> tables() {
+    return tables;
   }
 
   private void in(Optional<Condition> condition) {
@@ -163,6 +169,15 @@ public final class RuleUses implements Condition.Visitor<Boolean>, Value.Visitor
   public Boolean visitAggregate(Value.Aggregate aggregate) {
     in(aggregate.where());
     aggregate.of().ifPresent(value -> value.accept(this));
+    return true;
+  }
+
+  @Override
+  public Boolean visitLookup(Value.Lookup lookup) {
+    Table table = lookup.table();
+    if (tables.putIfAbsent(table.name(), table) == null && withinTerms) {
+      table.inputs().forEach(input -> input.accept(this));
+    }
     return true;
   }
 

@@ -16,6 +16,7 @@ import org.rimefast.lang.source.SourceText;
  *     come first
  * @param terms kinds of element that it defines, in the order written; those of the standard that
  *     it builds on come first
+ * @param tables tables, in the order written; those of the standard that it builds on come first
  * @param rules rules and inspect items, in the order written; those of the standard that it builds
  *     on come first, as amended
  * @param cases examples that stand in the same text, in the order written; not those of the
@@ -31,6 +32,7 @@ public record Standard(
     String caution,
     List<Constant> constants,
     List<Term> terms,
+    List<Table> tables,
     List<Rule> rules,
     List<Case> cases,
     SourceText source,
@@ -40,12 +42,13 @@ public record Standard(
   public Standard {
     constants = List.copyOf(constants);
     terms = List.copyOf(terms);
+    tables = List.copyOf(tables);
     rules = List.copyOf(rules);
     cases = List.copyOf(cases);
     withdrawn = List.copyOf(withdrawn);
   }
 
-  /** A standard without terms and cases that builds on no other. */
+  /** A standard without terms, tables and cases that builds on no other. */
   public Standard(
       String name,
       String edition,
@@ -60,6 +63,7 @@ public record Standard(
         title,
         caution,
         constants,
+        List.of(),
         List.of(),
         rules,
         List.of(),

@@ -180,6 +180,24 @@ public sealed interface Value extends Argument {
     }
   }
 
+  /** What a table of the standard says of an element. */
+  record Lookup(Table table, Reference owner, Span span) implements Value {
+    /** Refuses an owner that the table is not of. */
+    public Lookup {
+      Types.require(owner.noun().isA(table.noun()), "a " + owner.noun() + " has no such table");
+    }
+
+    @Override
+    public ValueType type() {
+      return table.type();
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.visitLookup(this);
+    }
+  }
+
   /**
    * Many numbers made into one: {@code number of boxes}, {@code smallest clearance of boxes}.
    *
@@ -246,5 +264,7 @@ public sealed interface Value extends Argument {
     R visitAggregate(Aggregate aggregate);
 
     R visitConditional(Conditional conditional);
+
+    R visitLookup(Lookup lookup);
   }
 }

@@ -95,12 +95,22 @@ public enum DiagnosticCode {
   MISSING_SEEN,
   /** The rule that an amendment changes is not as it was when the amendment was written. */
   CHANGED_RULE,
-  /** A rule, constant, term or case with the name of another. */
+  /** A rule, constant, table, term or case with the name of another. */
   REPEATED_NAME,
-  /** A constant or term with a name that the vocabulary or the language uses. */
+  /** A constant, term or table with a name that the vocabulary or the language uses. */
   NAME_TAKEN,
   /** A term that is used in its own definition, or in one that stands before it. */
   EARLY_TERM,
+  /** A table that is used in its own definition, before it, or though it has mistakes. */
+  EARLY_TABLE,
+  /** A row of a table whose cells do not fit its inputs. */
+  WRONG_ROW,
+  /** A case that no row of a table speaks of. */
+  TABLE_GAP,
+  /** A case that two rows of a table speak of. */
+  TABLE_OVERLAP,
+  /** A row, or an {@code otherwise}, that no case can reach. */
+  UNREACHABLE_ROW,
   /** A test of kind that is so of every such element, or of none. */
   EMPTY_TEST,
   /** A word that is not in the vocabulary, or cannot stand where it does. */

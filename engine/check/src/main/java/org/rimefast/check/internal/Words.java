@@ -94,6 +94,11 @@ public final class Words {
     }
 
     @Override
+    public R visitLookup(Value.Lookup lookup) {
+      throw mistyped(lookup);
+    }
+
+    @Override
     public R visitConditional(Value.Conditional conditional) {
       throw mistyped(conditional);
     }

@@ -77,6 +77,24 @@ ruleStatement
   : RULE id=WORD text sentence field* EOF
   ;
 
+tableStatement
+  : TABLE tableWord+ BY operand (COMMA operand)* row+ (OTHERWISE cell)? field* EOF
+  ;
+
+row
+  : BAR (cell BAR)+
+  ;
+
+cell
+  : cellPart (conjunction cellPart)*
+  ;
+
+cellPart
+  : (sign=(AT_LEAST_SIGN | MORE_SIGN | AT_MOST_SIGN | LESS_SIGN | EQUAL_SIGN | NOT_EQUAL_SIGN) | bound)?
+      MINUS? literal=(QUANTITY | NUMBER)   # numberCell
+  | word+                                  # wordCell
+  ;
+
 casesStatement
   : CASES FOR name=WORD EOF
   ;
@@ -337,6 +355,12 @@ bound
 
 // Keywords that vocabulary phrases may hold, as in "held by".
 word
+  : tableWord
+  | BY
+  ;
+
+// All of these but BY, which ends the name of a table.
+tableWord
   : WORD
   | AT
   | LEAST
@@ -344,7 +368,6 @@ word
   | MORE_WORD
   | LESS_WORD
   | THAN
-  | BY
   | STANDARD
   | EDITION
   | TITLE
@@ -358,6 +381,7 @@ word
   | WAIVE
   | INCLUDE
   | WITHDRAW
+  | TABLE
   ;
 
 STANDARD: 'standard';
@@ -374,6 +398,7 @@ WAIVERS: 'waivers';
 WAIVE: 'waive';
 INCLUDE: 'include';
 WITHDRAW: 'withdraw';
+TABLE: 'table';
 SEVERITY: 'severity';
 STAGE: 'stage';
 BECAUSE: 'because';
@@ -418,6 +443,7 @@ MINUS: '-';
 LEFT: '(';
 RIGHT: ')';
 COMMA: ',';
+BAR: '|';
 
 NUMBER: '.'? DIGIT (DIGIT | [.,/'_-] DIGIT)*;
 WORD: LETTER (LETTER | DIGIT | [-'] (LETTER | DIGIT))* '\''?;

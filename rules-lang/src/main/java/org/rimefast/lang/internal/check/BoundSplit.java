@@ -36,7 +36,7 @@ record BoundSplit(
         return Optional.of(
             new BoundSplit(
                 phrase(before),
-                comparison(bound.bound()),
+                bound.bound().comparison(),
                 bound.span(),
                 phrase(items.subList(i + 1, items.size()))));
       }
@@ -93,15 +93,5 @@ record BoundSplit(
     }
     Span span = operands.get(0).span().to(operands.get(operands.size() - 1).span());
     return Optional.of(new Operand.Chain(operands, operators, span));
-  }
-
-  private static Comparison comparison(Phrase.Bound bound) {
-    return switch (bound) {
-      case AT_LEAST -> Comparison.AT_LEAST;
-      case AT_MOST -> Comparison.AT_MOST;
-      case MORE_THAN -> Comparison.MORE_THAN;
-      case LESS_THAN -> Comparison.LESS_THAN;
-      case EXACTLY -> Comparison.EQUAL;
-    };
   }
 }

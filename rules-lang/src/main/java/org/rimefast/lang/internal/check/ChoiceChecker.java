@@ -68,7 +68,8 @@ final class ChoiceChecker {
             : Typing.mismatch("the value after \"then\"", a.type(), b);
     return mismatch.isPresent()
         ? Result.bad(mismatch.get())
-        : Result.ok(new Value.Conditional(condition, a, b, a.type(), span));
+        : Result.ok(
+            new Value.Conditional(condition, a, b, Typing.either(a.type(), b.type()), span));
   }
 
   private static boolean isPlainNumber(Value value) {

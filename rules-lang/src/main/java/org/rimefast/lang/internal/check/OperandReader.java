@@ -16,6 +16,7 @@ import org.rimefast.lang.internal.resolve.Reading;
 import org.rimefast.lang.internal.resolve.ReadingObserver;
 import org.rimefast.lang.internal.resolve.Result;
 import org.rimefast.lang.internal.resolve.Scope;
+import org.rimefast.lang.internal.resolve.Tables;
 import org.rimefast.lang.internal.resolve.Terms;
 import org.rimefast.lang.internal.resolve.Typing;
 import org.rimefast.lang.internal.syntax.Clause;
@@ -39,6 +40,7 @@ final class OperandReader implements PhraseReader.Nested {
   private final Dictionary dictionary;
   private final Constants constants;
   private final Terms terms;
+  private final Tables tables;
   private final SourceText source;
   private final ReadingObserver observer;
 
@@ -52,19 +54,22 @@ final class OperandReader implements PhraseReader.Nested {
   private final IdentityHashMap<Clause, Map<Place, List<Reading<Value>>>> choices =
       new IdentityHashMap<>();
 
-  OperandReader(Dictionary dictionary, Constants constants, Terms terms, SourceText source) {
-    this(dictionary, constants, terms, source, ReadingObserver.NONE);
+  OperandReader(
+      Dictionary dictionary, Constants constants, Terms terms, Tables tables, SourceText source) {
+    this(dictionary, constants, terms, tables, source, ReadingObserver.NONE);
   }
 
   OperandReader(
       Dictionary dictionary,
       Constants constants,
       Terms terms,
+      Tables tables,
       SourceText source,
       ReadingObserver observer) {
     this.dictionary = dictionary;
     this.constants = constants;
     this.terms = terms;
+    this.tables = tables;
     this.source = source;
     this.observer = observer;
   }
@@ -79,7 +84,7 @@ final class OperandReader implements PhraseReader.Nested {
   }
 
   PhraseReader reader(Phrase phrase) {
-    return new PhraseReader(phrase, dictionary, constants, terms, this, observer);
+    return new PhraseReader(phrase, dictionary, constants, terms, tables, this, observer);
   }
 
   @Override

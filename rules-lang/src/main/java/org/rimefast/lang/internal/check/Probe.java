@@ -11,6 +11,7 @@ import org.rimefast.lang.internal.resolve.Problems;
 import org.rimefast.lang.internal.resolve.Reading;
 import org.rimefast.lang.internal.resolve.ReadingObserver;
 import org.rimefast.lang.internal.resolve.Scope;
+import org.rimefast.lang.internal.resolve.Tables;
 import org.rimefast.lang.internal.resolve.Terms;
 import org.rimefast.lang.internal.syntax.Phrase;
 import org.rimefast.lang.internal.syntax.Statement;
@@ -80,7 +81,8 @@ public final class Probe {
       terms.define(term);
     }
     Constants constants = new Constants(known.constants());
-    return new OperandReader(known.dictionary(), constants, terms, source, observer);
+    return new OperandReader(
+        known.dictionary(), constants, terms, new Tables(known.tables()), source, observer);
   }
 
   /** What is wrong with a term's kind of element and condition. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.rimefast.lang.internal.grammar.StatementReader;
 import org.rimefast.lang.internal.resolve.Constants;
 import org.rimefast.lang.internal.resolve.Dictionary;
+import org.rimefast.lang.internal.resolve.Tables;
 import org.rimefast.lang.internal.resolve.Terms;
 import org.rimefast.lang.internal.syntax.Statement;
 import org.rimefast.lang.rule.Constant;
@@ -36,6 +37,7 @@ final class RuleWriter {
   private final Dictionary dictionary;
   private final Map<String, Constant> constants;
   private final Terms terms;
+  private final Tables tables;
   private SourceText source;
 
   /**
@@ -44,10 +46,15 @@ final class RuleWriter {
    * @param constants those of the standard, as they become known
    */
   RuleWriter(
-      Dictionary dictionary, Map<String, Constant> constants, Terms terms, SourceText source) {
+      Dictionary dictionary,
+      Map<String, Constant> constants,
+      Terms terms,
+      Tables tables,
+      SourceText source) {
     this.dictionary = dictionary;
     this.constants = constants;
     this.terms = terms;
+    this.tables = tables;
     this.source = source;
   }
 
@@ -109,7 +116,8 @@ final class RuleWriter {
     }
     Map<String, Constant> known = new LinkedHashMap<>(constants);
     known.putAll(own);
-    OperandReader operands = new OperandReader(dictionary, new Constants(known), terms, text);
+    OperandReader operands =
+        new OperandReader(dictionary, new Constants(known), terms, tables, text);
     Statement.Rule statement = (Statement.Rule) read.statements().get(0);
     List<Diagnostic> problems = new ArrayList<>();
     List<Written> written =

@@ -3,6 +3,7 @@ package org.rimefast.lang.internal.check;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.rimefast.lang.internal.resolve.Constants;
 import org.rimefast.lang.internal.resolve.Dictionary;
 import org.rimefast.lang.internal.resolve.Problems;
 import org.rimefast.lang.internal.resolve.ReadingObserver;
+import org.rimefast.lang.internal.resolve.Tables;
 import org.rimefast.lang.internal.resolve.Terms;
 import org.rimefast.lang.internal.resolve.Typing;
 import org.rimefast.lang.internal.syntax.Statement;
@@ -23,6 +25,7 @@ import org.rimefast.lang.internal.syntax.Word;
 import org.rimefast.lang.rule.Constant;
 import org.rimefast.lang.rule.Pin;
 import org.rimefast.lang.rule.Standard;
+import org.rimefast.lang.rule.Table;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
@@ -36,9 +39,12 @@ public final class StandardChecker {
   private final Map<String, Constant> constants = new LinkedHashMap<>();
   private final Constants index = new Constants(Map.of());
   private final Terms terms = new Terms();
+  private final Tables named = new Tables();
+  private final List<Table> tables = new ArrayList<>();
   private final Map<String, Span> places = new HashMap<>();
   private final OperandReader operands;
   private final TermChecker definitions;
+  private final TableChecker lookups;
   private final SourceText source;
   private final RuleChecker ruleChecker;
   private final InspectChecker inspections;
@@ -54,19 +60,22 @@ public final class StandardChecker {
   /** A checker for one text, which tells the observer what it finds. */
   public StandardChecker(Dictionary dictionary, SourceText source, ReadingObserver observer) {
     this.dictionary = dictionary;
-    this.operands = new OperandReader(dictionary, index, terms, source, observer);
-    this.definitions = new TermChecker(dictionary, constants, terms, operands, diagnostics);
+    this.operands = new OperandReader(dictionary, index, terms, named, source, observer);
+    IdentityHashMap<Object, Integer> sizes = new IdentityHashMap<>();
+    this.definitions = new TermChecker(dictionary, constants, terms, operands, sizes, diagnostics);
+    this.lookups =
+        new TableChecker(dictionary, constants, terms, named, operands, sizes, diagnostics);
     this.source = source;
     this.ruleChecker = new RuleChecker(dictionary, diagnostics);
     this.inspections = new InspectChecker(dictionary, constants, operands, diagnostics);
     this.amendments =
         new AmendmentChecker(
-            new RuleWriter(dictionary, constants, terms, source), operands, diagnostics);
+            new RuleWriter(dictionary, constants, terms, named, source), operands, diagnostics);
   }
 
   /** What the statements have defined. */
   public Known known() {
-    return new Known(dictionary, constants, terms.defined());
+    return new Known(dictionary, constants, terms.defined(), named.defined());
   }
 
   /** What is wrong with the statements. */
@@ -112,7 +121,7 @@ public final class StandardChecker {
         constant(let);
       }
     }
-    definitions.check(layer.statements());
+    define(layer.statements());
     amendments.begin(below, Optional.ofNullable(header));
     for (Statement statement : layer.statements()) {
       if (statement instanceof Statement.Rule rule) {
@@ -136,7 +145,23 @@ public final class StandardChecker {
             source, layer.isWhole() ? Optional.of(standing()) : Optional.empty(), diagnostics);
     List<Case> cases = examples.check(layer.statements());
     examples.refuseHeader(layer.statements());
+    // A table that is wrong is told of where it stands, and not where it is used as well.
+    diagnostics.removeIf(
+        d -> d.code() == DiagnosticCode.EARLY_TABLE && named.isUseOfBroken(d.span()));
     return Optional.ofNullable(header).map(found -> standard(found, cases));
+  }
+
+  /** Terms and tables can use each other, those that stand before them. */
+  private void define(List<Statement> statements) {
+    definitions.announce(statements);
+    lookups.announce(statements);
+    for (Statement statement : statements) {
+      if (statement instanceof Statement.Term term) {
+        definitions.define(term);
+      } else if (statement instanceof Statement.Table table) {
+        lookups.define(table).ifPresent(tables::add);
+      }
+    }
   }
 
   /** The ids of all rules that were not taken out, whether or not they make sense. */
@@ -194,6 +219,7 @@ public final class StandardChecker {
         caution(fields.text("caution").orElse("")),
         List.copyOf(constants.values()),
         terms.defined(),
+        tables,
         amendments.rules(),
         cases,
         source(),

@@ -32,10 +32,10 @@ import org.rimefast.lang.vocabulary.Noun;
 /** Checks {@code let wet room be a room where ...}. */
 final class TermChecker {
   /** How many definitions one use of a term may stand for, those within it counted in. */
-  private static final int MOST_EXPANDED = 200;
+  static final int MOST_EXPANDED = 200;
 
   /** Words that would make a phrase with a term in it read in two ways. */
-  private static final Set<String> SMALL_WORDS =
+  static final Set<String> SMALL_WORDS =
       Set.of(
           "a",
           "an",
@@ -76,33 +76,45 @@ final class TermChecker {
   private final OperandReader operands;
   private final List<Diagnostic> diagnostics;
   private final Map<String, Span> places = new HashMap<>();
-  private final IdentityHashMap<Term, Integer> sizes = new IdentityHashMap<>();
+  private final IdentityHashMap<Statement.Term, Announced> announced = new IdentityHashMap<>();
+  private final IdentityHashMap<Object, Integer> sizes;
 
   TermChecker(
       Dictionary dictionary,
       Map<String, Constant> constants,
       Terms terms,
       OperandReader operands,
+      IdentityHashMap<Object, Integer> sizes,
       List<Diagnostic> diagnostics) {
     this.dictionary = dictionary;
     this.constants = constants;
     this.terms = terms;
     this.operands = operands;
+    this.sizes = sizes;
     this.diagnostics = diagnostics;
   }
 
-  /** Defines all terms, in the order written; one that is wrong is defined to let rules go on. */
-  void check(List<Statement> statements) {
-    List<Announced> announced = new ArrayList<>();
+  /** Makes the names of all terms known. */
+  void announce(List<Statement> statements) {
+    List<Announced> all = new ArrayList<>();
     for (Statement statement : statements) {
       if (statement instanceof Statement.Term term) {
-        announce(term).ifPresent(announced::add);
+        Optional<Announced> found = announce(term);
+        found.ifPresent(all::add);
+        found.ifPresent(good -> announced.put(term, good));
       }
     }
-    for (Announced term : announced) {
+    for (Announced term : all) {
       terms.announce(term.kind().singular(), term.kind().plural(), term.kind().noun());
     }
-    announced.forEach(this::define);
+  }
+
+  /** Defines a term; one that is wrong is defined too, to let rules go on. */
+  void define(Statement.Term term) {
+    Announced found = announced.get(term);
+    if (found != null) {
+      define(found);
+    }
   }
 
   private Optional<Announced> announce(Statement.Term term) {

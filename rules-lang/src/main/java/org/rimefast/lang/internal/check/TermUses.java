@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
-import org.rimefast.lang.rule.Term;
 import org.rimefast.lang.rule.Value;
 
 /**
@@ -13,19 +12,23 @@ import org.rimefast.lang.rule.Value;
  * text into endless work.
  */
 final class TermUses implements Condition.Visitor<Integer>, Value.Visitor<Integer> {
-  private final IdentityHashMap<Term, Integer> sizes;
+  private final IdentityHashMap<Object, Integer> sizes;
 
   /**
    * A counter.
    *
-   * @param sizes what each known term stands for, itself counted in; terms by identity
+   * @param sizes what each known term stands for, itself counted in, and each table; by identity
    */
-  TermUses(IdentityHashMap<Term, Integer> sizes) {
+  TermUses(IdentityHashMap<Object, Integer> sizes) {
     this.sizes = sizes;
   }
 
   int count(Condition condition) {
     return condition.accept(this);
+  }
+
+  int count(List<Value> values) {
+    return values.stream().mapToInt(value -> value.accept(this)).sum();
   }
 
   private int sum(List<Condition> parts) {
@@ -123,6 +126,11 @@ final class TermUses implements Condition.Visitor<Integer>, Value.Visitor<Intege
   @Override
   public Integer visitArithmetic(Value.Arithmetic arithmetic) {
     return arithmetic.left().accept(this) + arithmetic.right().accept(this);
+  }
+
+  @Override
+  public Integer visitLookup(Value.Lookup lookup) {
+    return sizes.getOrDefault(lookup.table(), 1);
   }
 
   @Override

@@ -22,7 +22,6 @@ import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
 import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.ValueType;
-import org.rimefast.units.Dimension;
 import org.rimefast.units.Quantity;
 import org.rimefast.units.Rational;
 import org.rimefast.units.Units;
@@ -137,7 +136,7 @@ final class ThereIs {
             opening.variable(),
             Optional.empty(),
             Optional.empty(),
-            new ValueType.Number(Dimension.NUMBER, Units.ONE),
+            ValueType.Number.count(),
             opening.span());
     return new Condition.Compare(
         count, comparison, new Value.Literal(limit, Typing.typeOf(limit), opening.span()), span);

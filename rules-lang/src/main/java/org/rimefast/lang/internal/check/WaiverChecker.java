@@ -14,6 +14,7 @@ import org.rimefast.lang.internal.resolve.Constants;
 import org.rimefast.lang.internal.resolve.Dictionary;
 import org.rimefast.lang.internal.resolve.Problems;
 import org.rimefast.lang.internal.resolve.Result;
+import org.rimefast.lang.internal.resolve.Tables;
 import org.rimefast.lang.internal.resolve.Terms;
 import org.rimefast.lang.internal.syntax.Phrase;
 import org.rimefast.lang.internal.syntax.Statement;
@@ -50,7 +51,9 @@ public final class WaiverChecker {
               terms.announce(term.singular(), term.plural(), term.noun());
               terms.define(term);
             });
-    operands = new OperandReader(dictionary, new Constants(constants), terms, source);
+    operands =
+        new OperandReader(
+            dictionary, new Constants(constants), terms, new Tables(standard.tables()), source);
   }
 
   /** What is wrong with the statements. */

@@ -18,6 +18,7 @@ final class StatementLayout {
   private final Lines lines;
   private final int sentenceStart;
   private final int changeStart;
+  private final TableRows rows;
   private final List<Word> words = new ArrayList<>();
   private int indent;
   private int depth;
@@ -28,6 +29,7 @@ final class StatementLayout {
     this.pieces = pieces;
     this.lines = lines;
     this.sentenceStart = sentenceStart();
+    this.rows = TableRows.of(source, pieces);
     // What is waived stands in the first line, and can be a long list or a condition.
     this.inSentence = textOf(0).equals("waive");
     this.changeStart = textOf(0).equals("in") ? 4 : -1;
@@ -41,9 +43,13 @@ final class StatementLayout {
     for (int i = 0; i < pieces.size(); i++) {
       // The first word of what an amendment changes goes on in its line, even if it is "severity".
       Kind kind = i == changeStart ? Kind.VALUE : pieces.get(i).kind();
-      boolean beginsPart = i > 0 && (kind == Kind.PART || (i == sentenceStart && canBeginLine(i)));
-      if (i == sentenceStart || i == changeStart || kind == Kind.PART) {
-        inSentence = i == sentenceStart || i == changeStart;
+      boolean row = rows.beginsRow(i);
+      boolean beginsPart =
+          i > 0 && (kind == Kind.PART || row || (i == sentenceStart && canBeginLine(i)));
+      if (i == sentenceStart || i == changeStart || kind == Kind.PART || row) {
+        // What a table depends on can be as long as a sentence.
+        boolean inputs = kind == Kind.PART && textOf(i).equals("by");
+        inSentence = i == sentenceStart || i == changeStart || inputs;
       }
       Gap gap = gapBefore(i);
       if (beginsPart || !gap.comments().isEmpty() || isFurtherText(i)) {
@@ -105,7 +111,8 @@ final class StatementLayout {
       depth--;
     }
     boolean breakable = inSentence && apart && canBeginLine(i);
-    words.add(new Word(textOf(i), apart, breakable ? breakBefore(left, kind) : Break.NEVER, depth));
+    String text = rows.before(i) + textOf(i);
+    words.add(new Word(text, apart, breakable ? breakBefore(left, kind) : Break.NEVER, depth));
     if (kind == Kind.LEFT) {
       depth++;
     }
@@ -129,7 +136,10 @@ final class StatementLayout {
   }
 
   private String textOf(int i) {
-    Piece piece = pieces.get(i);
+    return folded(source, pieces.get(i));
+  }
+
+  static String folded(SourceText source, Piece piece) {
     String written = source.textOf(piece.span());
     // A quantity is one piece, with any white space between its number and its unit.
     return piece.kind().isText() ? written : written.replaceAll("[ \t\r\n]+", " ");

@@ -200,16 +200,19 @@ final class ClauseBuilder {
     if (tree == null) {
       return Optional.empty();
     }
-    Comparison comparison =
-        switch (tree.sign.getType()) {
-          case RimeLexer.AT_LEAST_SIGN -> Comparison.AT_LEAST;
-          case RimeLexer.MORE_SIGN -> Comparison.MORE_THAN;
-          case RimeLexer.AT_MOST_SIGN -> Comparison.AT_MOST;
-          case RimeLexer.LESS_SIGN -> Comparison.LESS_THAN;
-          case RimeLexer.EQUAL_SIGN -> Comparison.EQUAL;
-          default -> Comparison.NOT_EQUAL;
-        };
-    return Optional.of(new Clause.Sign(comparison, operand(tree.operand()), span(tree.sign)));
+    return Optional.of(
+        new Clause.Sign(comparison(tree.sign), operand(tree.operand()), span(tree.sign)));
+  }
+
+  static Comparison comparison(Token sign) {
+    return switch (sign.getType()) {
+      case RimeLexer.AT_LEAST_SIGN -> Comparison.AT_LEAST;
+      case RimeLexer.MORE_SIGN -> Comparison.MORE_THAN;
+      case RimeLexer.AT_MOST_SIGN -> Comparison.AT_MOST;
+      case RimeLexer.LESS_SIGN -> Comparison.LESS_THAN;
+      case RimeLexer.EQUAL_SIGN -> Comparison.EQUAL;
+      default -> Comparison.NOT_EQUAL;
+    };
   }
 
   Operand operand(RimeParser.OperandContext tree) {
@@ -415,7 +418,7 @@ final class ClauseBuilder {
         condition(tree.condition(0)), operand(tree.operand(0)), otherwise, span);
   }
 
-  private static Phrase.Bound bound(RimeParser.BoundContext tree) {
+  static Phrase.Bound bound(RimeParser.BoundContext tree) {
     return switch (tree.getStart().getType()) {
       case RimeParser.BOUND_AT ->
           tree instanceof RimeParser.AtLeastBoundContext

@@ -122,9 +122,28 @@ final class LexicalProblems {
                   : i > 0 && tokens.get(i - 1).getType() == RimeLexer.NUMBER
                       ? afterNumber(tokens.get(i - 1), token)
                       : character(token));
+      case RimeLexer.BAR ->
+          tokens.get(0).getType() == RimeLexer.TABLE
+              ? emptyCell(tokens, i)
+              : Optional.of(character(token));
       case RimeLexer.WORD -> capital(tokens, i);
       default -> Optional.empty();
     };
+  }
+
+  /** Two bars side by side end a row and begin one, which stands on a line of its own. */
+  private Optional<Diagnostic> emptyCell(List<Token> tokens, int i) {
+    Token left = tokens.get(i - 1);
+    Span between = new Span(left.getStartIndex(), tokens.get(i).getStopIndex() + 1);
+    String text = source.textOf(between);
+    return left.getType() == RimeLexer.BAR && text.indexOf('\n') < 0 && text.indexOf('\r') < 0
+        ? Optional.of(
+            error(
+                DiagnosticCode.WRONG_ROW,
+                between,
+                "A cell of this row is empty.",
+                "Write \"any\" where it does not matter; a further row begins on a line of its own."))
+        : Optional.empty();
   }
 
   /** A sign that is meant for a unit, such as the degree sign or the mark for feet. */
@@ -257,7 +276,7 @@ final class LexicalProblems {
     return error(
         DiagnosticCode.STRAY_TEXT,
         span(token),
-        "A statement begins with \"standard\", \"include\", \"let\", \"rule\", \"inspect\", \"in rule\","
+        "A statement begins with \"standard\", \"include\", \"let\", \"table\", \"rule\", \"inspect\", \"in rule\","
             + " \"withdraw\" or \"case\" at the start of a line.",
         "Begin with: standard cold-steel-modules edition 2026-11; a file of waivers with: waivers for"
             + " cold-steel-modules");

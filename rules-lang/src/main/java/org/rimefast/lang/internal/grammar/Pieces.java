@@ -14,11 +14,20 @@ final class Pieces {
   static List<Piece> of(List<Token> statement) {
     int first = statement.get(0).getType();
     boolean header = first == RimeLexer.STANDARD || first == RimeLexer.WAIVERS;
+    boolean table = first == RimeLexer.TABLE;
+    boolean beforeInputs = table;
+    int depth = 0;
     List<Piece> pieces = new ArrayList<>(statement.size());
     for (int i = 0; i < statement.size(); i++) {
       Token token = statement.get(i);
+      int type = token.getType();
+      depth += type == RimeLexer.LEFT ? 1 : type == RimeLexer.RIGHT ? -1 : 0;
+      boolean part =
+          (type == RimeLexer.BY && beforeInputs)
+              || (type == RimeLexer.OTHERWISE && table && depth == 0);
+      beforeInputs &= type != RimeLexer.BY;
       boolean goesOn = goesOn(statement, i);
-      Kind kind = goesOn ? Kind.KEYWORD : kind(token.getType(), header);
+      Kind kind = part ? Kind.PART : goesOn ? Kind.KEYWORD : kind(type, header);
       pieces.add(new Piece(kind, LexicalProblems.span(token)));
     }
     return pieces;
@@ -45,6 +54,7 @@ final class Pieces {
           RimeLexer.CASES,
           RimeLexer.INCLUDE,
           RimeLexer.WITHDRAW,
+          RimeLexer.TABLE,
           RimeParser.IN ->
           Kind.STATEMENT;
       case RimeParser.PLAN,
@@ -91,6 +101,7 @@ final class Pieces {
           Kind.SIGN;
       case RimeLexer.PLUS, RimeLexer.TIMES, RimeLexer.DIVIDED -> Kind.OPERATOR;
       case RimeLexer.MINUS -> Kind.MINUS;
+      case RimeLexer.BAR -> Kind.BAR;
       case RimeLexer.LEFT -> Kind.LEFT;
       case RimeLexer.RIGHT -> Kind.RIGHT;
       case RimeLexer.COMMA -> Kind.COMMA;

@@ -174,6 +174,7 @@ public final class StatementReader {
     return switch (first.getType()) {
       case RimeLexer.STANDARD -> parser.standardStatement();
       case RimeLexer.LET -> parser.letStatement();
+      case RimeLexer.TABLE -> parser.tableStatement();
       case RimeLexer.CASE -> parser.caseStatement();
       case RimeLexer.CASES -> parser.casesStatement();
       case RimeLexer.INSPECT -> parser.inspectStatement();

@@ -12,9 +12,6 @@ final class SyntaxMessages {
       "rule box-clear-of-steel \"A box leaves room for foam behind it\"";
   private static final String SENTENCE_EXAMPLE = "box must sit in outer bay";
 
-  private static final String CHOICE_EXAMPLE =
-      "clearance >= (if mount is flush then 2 in otherwise 1 in)";
-
   private static final String TERM_EXAMPLE =
       "Write it as: let wet room be a room where its humidity >= 50 %";
 
@@ -55,6 +52,7 @@ final class SyntaxMessages {
     return switch (statement) {
       case RimeLexer.STANDARD -> header();
       case RimeLexer.LET -> constant();
+      case RimeLexer.TABLE -> table();
       case RimeLexer.CASE, RimeLexer.CASES ->
           new CaseMessages(before, expected, rules, instead(), quoted()).message(statement);
       case RimeLexer.INSPECT -> new SiteMessages(this, type, before).inspect();
@@ -118,6 +116,12 @@ final class SyntaxMessages {
         "A constant is one number with its unit, such as 2 in.");
   }
 
+  /** What only a table has is said elsewhere; its inputs hold what sentences hold. */
+  private String[] table() {
+    String[] own = new TableMessages(text, type, before, expected, rules).message();
+    return own.length > 0 ? own : within("field") ? fieldOr("", "") : sentence();
+  }
+
   private String[] rule() {
     if (before.getType() == RimeLexer.RULE) {
       return say(
@@ -158,7 +162,7 @@ final class SyntaxMessages {
     if (type == RimeLexer.THEN || type == RimeLexer.OTHERWISE) {
       return say(
           quoted() + " belongs to a choice of values, which stands in parentheses.",
-          "Write for example: " + CHOICE_EXAMPLE);
+          "Write for example: " + Continuations.CHOICE_EXAMPLE);
     }
     if (type == RimeLexer.IF || type == RimeLexer.UNLESS) {
       return say(
@@ -234,8 +238,13 @@ final class SyntaxMessages {
     }
     if (isStart(before.getType())) {
       return say(
-          "After \"" + before.getText() + "\" " + what(before.getType()) + instead() + ".",
-          example(before.getType()));
+          "After \""
+              + before.getText()
+              + "\" "
+              + Continuations.what(before.getType())
+              + instead()
+              + ".",
+          Continuations.example(before.getType()));
     }
     return say(quoted() + " cannot stand here.", hereCanStand());
   }
@@ -245,11 +254,11 @@ final class SyntaxMessages {
     return expects(RimeLexer.THEN)
         ? say(
             "After the condition of a choice comes \"then\"" + instead() + ".",
-            "Write for example: " + CHOICE_EXAMPLE)
+            "Write for example: " + Continuations.CHOICE_EXAMPLE)
         : say(
             "A choice of values also says what holds otherwise; \"otherwise\" is missing"
                 + (type == Token.EOF ? "." : " before " + place() + "."),
-            "Write for example: " + CHOICE_EXAMPLE);
+            "Write for example: " + Continuations.CHOICE_EXAMPLE);
   }
 
   private static String than() {
@@ -322,35 +331,6 @@ final class SyntaxMessages {
 
   private static boolean isSign(int type) {
     return type >= RimeLexer.AT_LEAST_SIGN && type <= RimeLexer.EQUAL_SIGN;
-  }
-
-  private static String what(int before) {
-    return switch (before) {
-      case RimeLexer.MUST, RimeLexer.AND, RimeLexer.OR, RimeLexer.NOT, RimeLexer.COMMA ->
-          "the sentence must go on";
-      case RimeLexer.WHERE, RimeLexer.IF, RimeLexer.UNLESS -> "comes a condition";
-      case RimeLexer.THEN, RimeLexer.OTHERWISE -> "comes a value";
-      case RimeLexer.WITH, RimeLexer.HAVE, RimeLexer.HAS -> "comes a comparison";
-      case RimeLexer.FOR -> "comes \"each\" and a noun";
-      default -> "comes a word or a number";
-    };
-  }
-
-  private static String example(int before) {
-    return switch (before) {
-      case RimeLexer.MUST, RimeLexer.COMMA -> "Write for example: must sit in outer bay";
-      case RimeLexer.WHERE, RimeLexer.IF, RimeLexer.UNLESS ->
-          "Write for example: where mount is flush";
-      case RimeLexer.THEN, RimeLexer.OTHERWISE -> "Write for example: " + CHOICE_EXAMPLE;
-      case RimeLexer.WITH -> "Write for example: with clearance >= 50 mm";
-      case RimeLexer.HAVE -> "Write for example: must have clearance >= 50 mm";
-      case RimeLexer.HAS -> "Write for example: it has clearance >= 50 mm";
-      case RimeLexer.FOR -> "Write for example: for each box, its clearance must be at least 2 in";
-      case RimeLexer.NOT -> "Write for example: must not touch a stud";
-      case RimeLexer.AND, RimeLexer.OR ->
-          "Say what else holds, in full: must sit in outer bay and have clearance >= 50 mm";
-      default -> "Write for example: clearance >= 50 mm";
-    };
   }
 
   boolean expects(int token) {

@@ -67,6 +67,7 @@ final class Tokens {
           RimeLexer.CASES,
           RimeLexer.INCLUDE,
           RimeLexer.WITHDRAW,
+          RimeLexer.TABLE,
           RimeParser.IN ->
           true;
       default -> false;

@@ -9,6 +9,7 @@ import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.tree.TerminalNode;
 import org.jspecify.annotations.Nullable;
+import org.rimefast.lang.internal.syntax.Operand;
 import org.rimefast.lang.internal.syntax.Piece;
 import org.rimefast.lang.internal.syntax.Sentence;
 import org.rimefast.lang.internal.syntax.Statement;
@@ -57,6 +58,9 @@ final class TreeBuilder {
     }
     if (tree instanceof RimeParser.CaseStatementContext found) {
       return new CaseBuilder(source, this::folded).build(found, text(found.text()), whole());
+    }
+    if (tree instanceof RimeParser.TableStatementContext table) {
+      return table(table);
     }
     if (tree instanceof RimeParser.RuleStatementContext rule) {
       return rule(rule);
@@ -122,6 +126,21 @@ final class TreeBuilder {
       words.add(word(tree.getStart()));
     }
     return words;
+  }
+
+  private Statement table(RimeParser.TableStatementContext tree) {
+    List<Word> name = new ArrayList<>();
+    tree.tableWord().forEach(word -> name.add(word(word.getStart())));
+    List<Operand> inputs = new ArrayList<>();
+    tree.operand().forEach(input -> inputs.add(clauses.operand(input)));
+    CellBuilder cells = new CellBuilder(source);
+    return new Statement.Table(
+        name,
+        inputs,
+        cells.rows(tree.row()),
+        Optional.ofNullable(tree.cell()).map(cells::cell),
+        fields(tree.field()),
+        whole());
   }
 
   private Statement rule(RimeParser.RuleStatementContext tree) {

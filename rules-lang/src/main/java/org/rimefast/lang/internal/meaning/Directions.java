@@ -197,6 +197,12 @@ final class Directions implements Condition.Visitor<Direction>, Value.Visitor<Di
     return byWhere.with(value);
   }
 
+  /** Amendments change what a rule's own sentence says, and not what a table says. */
+  @Override
+  public Direction visitLookup(Value.Lookup lookup) {
+    return Direction.STILL;
+  }
+
   /** Which of the two values it is must not change, or all may. */
   @Override
   public Direction visitConditional(Value.Conditional conditional) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import org.rimefast.lang.internal.message.Readings;
+import org.rimefast.lang.internal.message.TableText;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.RuleUses;
 
@@ -57,6 +58,14 @@ public final class RuleMeaning {
                         + term.noun().id()
                         + " where "
                         + Readings.exact(term.condition())));
+    uses.tables()
+        .values()
+        .forEach(
+            table -> {
+              lines.add("table " + table.name() + " of " + table.noun().id());
+              table.inputs().forEach(input -> lines.add("by " + Readings.exact(input)));
+              lines.addAll(TableText.rows(table));
+            });
     return String.join("\n", lines);
   }
 
@@ -81,6 +90,10 @@ public final class RuleMeaning {
                         + term.noun()
                         + " where "
                         + Readings.of(term.condition())));
+    uses.tables()
+        .values()
+        .forEach(
+            table -> notes.add(table.name() + ": " + String.join(", ", TableText.rows(table))));
     notes.add(rule.severity().word());
     notes.add(rule.stage());
     return (rule.sentence() + " (" + String.join("; ", notes) + ")").replace('"', '\'');

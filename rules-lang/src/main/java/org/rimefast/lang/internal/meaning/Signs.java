@@ -1,6 +1,9 @@
 package org.rimefast.lang.internal.meaning;
 
+import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.rimefast.lang.rule.Table;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.units.Rational;
 
@@ -76,6 +79,18 @@ final class Signs implements Value.Visitor<Integer> {
       case COUNT -> 1;
       case TOTAL, SMALLEST, NEAREST, LARGEST, AVERAGE -> aggregate.of().map(this::of).orElse(0);
     };
+  }
+
+  @Override
+  public Integer visitLookup(Value.Lookup lookup) {
+    List<Integer> signs =
+        Stream.concat(
+                lookup.table().rows().stream().map(Table.Row::result),
+                lookup.table().otherwise().stream().map(Table.Otherwise::result))
+            .map(this::of)
+            .distinct()
+            .toList();
+    return signs.size() == 1 ? signs.get(0) : 0;
   }
 
   @Override

@@ -215,6 +215,14 @@ public final class Readings implements Condition.Visitor<String>, Value.Visitor<
   }
 
   @Override
+  public String visitLookup(Value.Lookup lookup) {
+    return "the "
+        + named(lookup.table().name(), "table of " + lookup.table().noun().id())
+        + " of "
+        + reference(lookup.owner());
+  }
+
+  @Override
   public String visitConditional(Value.Conditional conditional) {
     return "(if "
         + conditional.condition().accept(this)

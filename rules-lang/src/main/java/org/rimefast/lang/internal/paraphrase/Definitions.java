@@ -1,25 +1,34 @@
 package org.rimefast.lang.internal.paraphrase;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Constant;
 import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Table;
 import org.rimefast.lang.rule.Term;
 import org.rimefast.lang.rule.Value;
 
-/** Finds the constants and terms that a rule or a term stands on, each once. */
+/** Finds the constants, terms and tables that a rule or one of these stands on, each once. */
 public final class Definitions implements Condition.Visitor<Boolean>, Value.Visitor<Boolean> {
   // Visitors have to answer something.
   private static final boolean NOTHING_MORE = true;
 
   private final Map<String, Constant> constants = new LinkedHashMap<>();
-  private final Map<String, Term> terms = new LinkedHashMap<>();
-  private final IdentityHashMap<Term, Boolean> begun = new IdentityHashMap<>();
+  private final List<Definition> all = new ArrayList<>();
+  private final IdentityHashMap<Object, Boolean> begun = new IdentityHashMap<>();
+  private final Set<String> names = new HashSet<>();
+
+  /** A term or a table: one of the two is there. */
+  public record Definition(@Nullable Term term, @Nullable Table table) {}
 
   private Definitions() {}
 
@@ -39,20 +48,38 @@ public final class Definitions implements Condition.Visitor<Boolean>, Value.Visi
     return definitions;
   }
 
+  /** What a table stands on, the table itself last. */
+  public static Definitions of(Table table) {
+    Definitions definitions = new Definitions();
+    definitions.table(table);
+    return definitions;
+  }
+
   /** Constants, in the order in which they are met. */
   public List<Constant> constants() {
     return List.copyOf(constants.values());
   }
 
-  /** Terms, each after those that it stands on. */
-  public List<Term> terms() {
-    return List.copyOf(terms.values());
+  /** Terms and tables, each after those that it stands on. */
+  public List<Definition> termsAndTables() {
+    return List.copyOf(all);
   }
 
   private void term(Term term) {
     if (begun.put(term, true) == null) {
       term.condition().accept(this);
-      terms.putIfAbsent(term.singular(), term);
+      if (names.add("term " + term.singular())) {
+        all.add(new Definition(term, null));
+      }
+    }
+  }
+
+  private void table(Table table) {
+    if (begun.put(table, true) == null) {
+      table.inputs().forEach(input -> input.accept(this));
+      if (names.add("table " + table.name())) {
+        all.add(new Definition(null, table));
+      }
     }
   }
 
@@ -160,6 +187,12 @@ public final class Definitions implements Condition.Visitor<Boolean>, Value.Visi
   public Boolean visitAggregate(Value.Aggregate aggregate) {
     visit(aggregate.where());
     aggregate.of().ifPresent(value -> value.accept(this));
+    return NOTHING_MORE;
+  }
+
+  @Override
+  public Boolean visitLookup(Value.Lookup lookup) {
+    table(lookup.table());
     return NOTHING_MORE;
   }
 

@@ -1,7 +1,10 @@
 package org.rimefast.lang.internal.paraphrase;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.rimefast.lang.internal.message.English;
+import org.rimefast.lang.internal.message.TableText;
 import org.rimefast.lang.internal.resolve.Scope;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Condition;
@@ -10,6 +13,7 @@ import org.rimefast.lang.rule.Condition.Quantified.Quantifier;
 import org.rimefast.lang.rule.Question;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Table;
 import org.rimefast.lang.rule.Term;
 import org.rimefast.lang.rule.Value;
 
@@ -34,6 +38,29 @@ public final class SentenceWriter {
     return new Said(
         "let " + term.singular() + " be " + kind + " where " + condition.words(),
         condition.obstacle());
+  }
+
+  /** {@code table foam cover needed of a box by its mount}, and a line for each row. */
+  public static Said definition(Table table, Style style) {
+    Scope scope = Scope.of(table.noun(), table.noun().singular(), ClauseWriter.NOWHERE);
+    List<String> inputs = new ArrayList<>();
+    Obstacle first = null;
+    for (Value input : table.inputs()) {
+      Condition alone = new Condition.Compare(input, Comparison.EQUAL, input, ClauseWriter.NOWHERE);
+      ClauseWriter clause =
+          new ClauseWriter(new ConditionWriter(style), scope, Chain.of(alone).alone());
+      Said said = clause.said(clause.values().first(input, false));
+      inputs.add(said.words());
+      first = first == null ? said.obstacle() : first;
+    }
+    String head =
+        "table "
+            + table.name()
+            + " of "
+            + English.withArticle(table.noun().singular())
+            + " by "
+            + String.join(", ", inputs);
+    return new Said(head + "\n" + String.join("\n", TableText.rows(table)), first);
   }
 
   private Said written(Rule rule) {

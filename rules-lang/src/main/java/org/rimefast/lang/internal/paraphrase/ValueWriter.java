@@ -84,15 +84,20 @@ final class ValueWriter implements Value.Visitor<String> {
 
   @Override
   public String visitOf(Value.Of of) {
-    return owned(of, clause.property(of));
+    return owned(of.owner(), clause.property(of));
   }
 
   /** A property's words with whose it is. */
-  private String owned(Value.Of of, String filled) {
-    boolean bare = of.owner().equals(clause.scope().bare());
-    boolean its = of.owner().equals(clause.scope().it());
+  private String owned(Reference owner, String filled) {
+    boolean bare = owner.equals(clause.scope().bare());
+    boolean its = owner.equals(clause.scope().it());
     String before = its && !(bare && bareFirst) ? "its " : "";
-    return bare || its ? before + filled : filled + " of " + clause.element(of.owner());
+    return bare || its ? before + filled : filled + " of " + clause.element(owner);
+  }
+
+  @Override
+  public String visitLookup(Value.Lookup lookup) {
+    return owned(lookup.owner(), lookup.table().name());
   }
 
   @Override
@@ -126,7 +131,8 @@ final class ValueWriter implements Value.Visitor<String> {
         && arithmetic.left() instanceof Value.Literal literal
         && literal.quantity().dimension().equals(Dimension.PERCENT)
         && literal.quantity().number().signum() >= 0
-        && arithmetic.type().equals(arithmetic.right().type());
+        && arithmetic.right().type() instanceof ValueType.Number whole
+        && arithmetic.type().dimension().equals(whole.dimension());
   }
 
   private static boolean isProduct(Operator operator) {
@@ -179,7 +185,7 @@ final class ValueWriter implements Value.Visitor<String> {
       where = Optional.of(and.parts().get(1));
     }
     KindWords kind = KindWords.of(aggregate.variable(), where);
-    return owned(of, clause.nearest(of, kind, aggregate.variable()));
+    return owned(of.owner(), clause.nearest(of, kind, aggregate.variable()));
   }
 
   private static boolean isOther(Condition condition, Reference owner) {

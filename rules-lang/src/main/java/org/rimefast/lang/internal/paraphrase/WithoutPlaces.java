@@ -7,6 +7,7 @@ import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Constant;
 import org.rimefast.lang.rule.Question;
 import org.rimefast.lang.rule.Rule;
+import org.rimefast.lang.rule.Table;
 import org.rimefast.lang.rule.Term;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.source.Span;
@@ -45,6 +46,50 @@ public final class WithoutPlaces implements Condition.Visitor<Condition>, Value.
         Optional.empty(),
         Optional.empty(),
         NOWHERE);
+  }
+
+  /** A table. */
+  public static Table of(Table table) {
+    return new Table(
+        table.name(),
+        table.element(),
+        table.inputs().stream().map(input -> input.accept(INSTANCE)).toList(),
+        table.rows().stream()
+            .map(row -> new Table.Row(cells(row.cells()), row.result().accept(INSTANCE), NOWHERE))
+            .toList(),
+        table
+            .otherwise()
+            .map(
+                last ->
+                    new Table.Otherwise(
+                        last.result().accept(INSTANCE),
+                        last.cases().stream().map(WithoutPlaces::cells).toList(),
+                        NOWHERE)),
+        table.type(),
+        Optional.empty(),
+        Optional.empty(),
+        NOWHERE);
+  }
+
+  private static List<Table.Cell> cells(List<Table.Cell> cells) {
+    return cells.stream().map(WithoutPlaces::cell).toList();
+  }
+
+  private static Table.Cell cell(Table.Cell cell) {
+    return cell instanceof Table.Cell.Numbers numbers
+        ? new Table.Cell.Numbers(
+            numbers.ranges().stream()
+                .map(
+                    range ->
+                        new Table.Range(
+                            range.low().map(WithoutPlaces::end),
+                            range.high().map(WithoutPlaces::end)))
+                .toList())
+        : cell;
+  }
+
+  private static Table.End end(Table.End end) {
+    return new Table.End(literal(end.limit()), end.included());
   }
 
   private static Constant of(Constant constant) {
@@ -183,6 +228,11 @@ public final class WithoutPlaces implements Condition.Visitor<Condition>, Value.
         aggregate.of().map(value -> value.accept(this)),
         aggregate.type(),
         NOWHERE);
+  }
+
+  @Override
+  public Value visitLookup(Value.Lookup lookup) {
+    return new Value.Lookup(of(lookup.table()), lookup.owner(), NOWHERE);
   }
 
   @Override

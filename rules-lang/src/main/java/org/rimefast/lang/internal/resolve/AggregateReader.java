@@ -20,8 +20,6 @@ import org.rimefast.lang.source.Span;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.lang.vocabulary.Property;
 import org.rimefast.lang.vocabulary.ValueType;
-import org.rimefast.units.Dimension;
-import org.rimefast.units.Units;
 
 /** Reads {@code number of boxes}, {@code smallest clearance of boxes (where ...)} and the like. */
 final class AggregateReader {
@@ -167,7 +165,7 @@ final class AggregateReader {
             phrase.span(nounAt, end));
     Span span = phrase.span(place, end);
     if (property == null) {
-      ValueType.Number count = new ValueType.Number(Dimension.NUMBER, Units.ONE);
+      ValueType.Number count = ValueType.Number.count();
       return Reading.ok(
           end,
           new Value.Aggregate(function, variable, condition, Optional.empty(), count, span),

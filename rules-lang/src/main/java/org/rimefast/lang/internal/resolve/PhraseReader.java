@@ -61,6 +61,7 @@ public final class PhraseReader {
   private final Dictionary dictionary;
   private final Constants constants;
   private final Terms terms;
+  private final Tables tables;
   private final Nested nested;
   private final ReadingObserver observer;
   private final Misses misses;
@@ -76,12 +77,14 @@ public final class PhraseReader {
       Dictionary dictionary,
       Constants constants,
       Terms terms,
+      Tables tables,
       Nested nested,
       ReadingObserver observer) {
     this.phrase = phrase;
     this.dictionary = dictionary;
     this.constants = constants;
     this.terms = terms;
+    this.tables = tables;
     this.nested = nested;
     this.observer = observer;
     this.misses = new Misses(phrase, dictionary, observer);
@@ -174,6 +177,10 @@ public final class PhraseReader {
 
   Constants constants() {
     return constants;
+  }
+
+  Tables tables() {
+    return tables;
   }
 
   Nested nested() {

@@ -31,6 +31,13 @@ public final class Typing {
     return left.equals(right);
   }
 
+  /** The type of a value that is one of two comparable ones: a count only if both are counts. */
+  public static ValueType either(ValueType one, ValueType other) {
+    return one instanceof ValueType.Number a && other instanceof ValueType.Number b
+        ? new ValueType.Number(a.dimension(), a.example(), a.whole() && b.whole())
+        : one;
+  }
+
   /** A literal in kelvin as a temperature, where a temperature is called for. */
   public static Value adapt(Value value, ValueType wanted) {
     if (value instanceof Value.Literal literal

@@ -70,6 +70,7 @@ final class ValueReader {
     }
     aggregates.read(place, scope, readings);
     nearest.read(place, scope, readings);
+    new TableReader(phrase).read(place, scope, readings);
     properties(place, scope, readings);
     return readings;
   }
@@ -106,6 +107,9 @@ final class ValueReader {
       }
     }
     words.addAll(phrase.constants().names());
+    phrase.tables().all().stream()
+        .filter(table -> owner.isA(table.noun()))
+        .forEach(table -> words.add(table.name()));
     return words;
   }
 

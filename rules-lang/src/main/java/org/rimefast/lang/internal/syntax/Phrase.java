@@ -1,6 +1,7 @@
 package org.rimefast.lang.internal.syntax;
 
 import java.util.List;
+import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.source.Span;
 import org.rimefast.units.Quantity;
 
@@ -60,6 +61,17 @@ public record Phrase(List<Item> items, Span span) implements Operand {
 
     Bound(String words) {
       this.words = words;
+    }
+
+    /** The comparison that it stands for. */
+    public Comparison comparison() {
+      return switch (this) {
+        case AT_LEAST -> Comparison.AT_LEAST;
+        case AT_MOST -> Comparison.AT_MOST;
+        case MORE_THAN -> Comparison.MORE_THAN;
+        case LESS_THAN -> Comparison.LESS_THAN;
+        case EXACTLY -> Comparison.EQUAL;
+      };
     }
 
     /** As written. */

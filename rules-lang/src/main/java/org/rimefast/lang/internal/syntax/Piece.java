@@ -30,6 +30,8 @@ public record Piece(Kind kind, Span span) {
     /** {@code +}, {@code times} or {@code divided}. */
     OPERATOR,
     MINUS,
+    /** {@code |}, around the cells of a table. */
+    BAR,
     LEFT,
     RIGHT,
     COMMA;

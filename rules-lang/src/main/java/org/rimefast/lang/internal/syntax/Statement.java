@@ -125,6 +125,62 @@ public sealed interface Statement {
     }
   }
 
+  /**
+   * {@code table NAME of a NOUN by INPUTS ROWS ...}.
+   *
+   * @param name the words between {@code table} and {@code by}, with the noun
+   */
+  record Table(
+      List<Word> name,
+      List<Operand> inputs,
+      List<Row> rows,
+      Optional<Cell> otherwise,
+      List<Field> fields,
+      Span span)
+      implements Statement {
+    /** Copies the lists. */
+    public Table {
+      name = List.copyOf(name);
+      inputs = List.copyOf(inputs);
+      rows = List.copyOf(rows);
+      fields = List.copyOf(fields);
+    }
+  }
+
+  /** One line of a table; the last cell is its result. */
+  record Row(List<Cell> cells, Span span) {
+    /** Copies the list. */
+    public Row {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /**
+   * One cell of a table.
+   *
+   * @param conjunctions one fewer than parts
+   */
+  record Cell(List<CellPart> parts, List<Clause.Conjunction> conjunctions, Span span) {
+    /** Copies the lists. */
+    public Cell {
+      parts = List.copyOf(parts);
+      conjunctions = List.copyOf(conjunctions);
+    }
+  }
+
+  /** What stands in a cell, once or joined. */
+  sealed interface CellPart {
+    /** Where it stands. */
+    Span span();
+
+    /** A number with or without a sign of comparison before it. */
+    record Number(Optional<Comparison> comparison, Quantity quantity, Span span)
+        implements CellPart {}
+
+    /** One or several words. */
+    record Words(String text, Span span) implements CellPart {}
+  }
+
   /** {@code cases for STANDARD}, which begins a file of cases. */
   record CaseFile(Word standard, Span span) implements Statement {}
 

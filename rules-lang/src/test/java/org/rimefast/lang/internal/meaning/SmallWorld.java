@@ -147,6 +147,11 @@ final class SmallWorld
 
   /** Where it is not known which of the two is meant, nothing is known unless they are equal. */
   @Override
+  public Optional<Rational> visitLookup(Value.Lookup lookup) {
+    throw new AssertionError("a small world has no tables");
+  }
+
+  @Override
   public Optional<Rational> visitConditional(Value.Conditional conditional) {
     Optional<Boolean> first = truth(conditional.condition());
     Optional<Rational> then = conditional.then().accept(this);

@@ -176,6 +176,26 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
         question.inspect(), question.answer(), limit, number, find(answered.subject()));
   }
 
+  /** A table's inputs have a variable of their own, as a term's condition has. */
+  private Lookups.Rows rows(Value.Lookup lookup) {
+    Nodes.Find owner = find(lookup.owner());
+    int own = layout.variables;
+    layout.variable(own);
+    NodeMaker inner = new NodeMaker(words, layout, own);
+    List<Value> inputs = lookup.table().inputs();
+    Nodes.@Nullable Read[] read = new Nodes.Read[inputs.size()];
+    Nodes.@Nullable Choose[] choose = new Nodes.Choose[inputs.size()];
+    for (int i = 0; i < inputs.size(); i++) {
+      if (inputs.get(i).type() instanceof ValueType.Number) {
+        read[i] = inputs.get(i).accept(inner.numbers);
+      } else {
+        choose[i] = inputs.get(i).accept(inner.choices);
+      }
+    }
+    int slots = layout.slots(inputs.size());
+    return LookupMaker.rows(lookup.table(), owner, own, read, choose, slots);
+  }
+
   private Nodes.Test[] tests(List<Condition> parts) {
     return parts.stream().map(part -> part.accept(this)).toArray(Nodes.Test[]::new);
   }
@@ -240,6 +260,11 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
         }
 
         @Override
+        public Nodes.Read visitLookup(Value.Lookup lookup) {
+          return new Lookups.Numbers(rows(lookup), LookupMaker.numbers(lookup.table()));
+        }
+
+        @Override
         public Nodes.Read visitConditional(Value.Conditional conditional) {
           return new Choices.Numbers(
               conditional.condition().accept(NodeMaker.this),
@@ -279,6 +304,11 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
         @Override
         public Nodes.Choose visitWord(Value.Word word) {
           return new Elements.FixedWord(word.type().words().indexOf(word.word()));
+        }
+
+        @Override
+        public Nodes.Choose visitLookup(Value.Lookup lookup) {
+          return new Lookups.Words(rows(lookup), LookupMaker.words(lookup.table()));
         }
 
         @Override

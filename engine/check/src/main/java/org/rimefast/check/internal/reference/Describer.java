@@ -33,6 +33,9 @@ final class Describer {
     if (value instanceof Value.Aggregate aggregate) {
       return aggregate(aggregate);
     }
+    if (value instanceof Value.Lookup lookup) {
+      return lookup.table().name() + " of " + ElementFinder.label(lookup.owner(), scope);
+    }
     return quote(value.span());
   }
 

@@ -34,6 +34,9 @@ final class Printing {
     if (value instanceof Value.Arithmetic arithmetic) {
       return unitOf(arithmetic.left(), dimension).or(() -> unitOf(arithmetic.right(), dimension));
     }
+    if (value instanceof Value.Lookup lookup) {
+      return unitOf(lookup.table().rows().get(0).result(), dimension);
+    }
     if (value instanceof Value.Conditional conditional) {
       return unitOf(conditional.then(), dimension)
           .or(() -> unitOf(conditional.otherwise(), dimension));

@@ -79,6 +79,11 @@ final class ValueFinder {
         }
 
         @Override
+        public Outcome<Outcome.Interval> visitLookup(Value.Lookup lookup) {
+          return new TableLookup(lookup, scope).number();
+        }
+
+        @Override
         public Outcome<Outcome.Interval> visitConditional(Value.Conditional conditional) {
           return choose(conditional, part -> number(part), ValueFinder::hull);
         }
@@ -109,6 +114,11 @@ final class ValueFinder {
         @Override
         public Outcome<String> visitText(Value.Text text) {
           return Outcome.of(text.text());
+        }
+
+        @Override
+        public Outcome<String> visitLookup(Value.Lookup lookup) {
+          return new TableLookup(lookup, scope).word();
         }
 
         @Override

@@ -20,7 +20,7 @@ import org.rimefast.units.Units;
 /** Types of values, and short ways to declare words. */
 final class Kinds {
   static final ValueType.Number LENGTH = number(Dimension.LENGTH, "mm");
-  static final ValueType.Number COUNT = new ValueType.Number(Dimension.NUMBER, Units.ONE);
+  static final ValueType.Number COUNT = ValueType.Number.count();
   static final ValueType.Number TEMPERATURE = number(Dimension.TEMPERATURE, "degC");
   static final ValueType.Number SHARE = number(Dimension.PERCENT, "%");
   static final ValueType.Number CONDUCTIVITY = number(Dimension.CONDUCTIVITY, "W/(m K)");
