@@ -118,10 +118,11 @@ class AuthoringMistakesTest {
               "each bar where it is metal must not pass",
               "each bar must not pass"),
           new Mistake(
-              "scope too narrow",
-              "box must not touch the shell",
-              "each box where it is recessed must not touch the shell"),
-          new Mistake("another scope", "where it is armoured must", "where it is metal must"),
+              "scope too narrow", "run must not stand proud", "cable must not stand proud"),
+          new Mistake(
+              "another scope",
+              "each luminaire where it is on the roof must",
+              "each luminaire where it is on a wall must"),
           new Mistake(
               "wrong kind of element", "cable must have clearance", "conduit must have clearance"),
           new Mistake(

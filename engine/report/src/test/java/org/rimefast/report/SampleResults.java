@@ -453,6 +453,7 @@ final class SampleResults {
         CAUTION,
         List.of(),
         List.of(),
+        List.of(),
         List.of(amended(), DRY.withChanges(List.of(added))),
         List.of(),
         new SourceText("house.rime", "standard tamarack-house"),

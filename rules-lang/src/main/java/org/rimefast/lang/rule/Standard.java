@@ -75,7 +75,8 @@ public record Standard(
   /** The same standard with other rules. */
   public Standard withRules(List<Rule> others) {
     return new Standard(
-        name, edition, title, caution, constants, terms, others, cases, source, base, withdrawn);
+        name, edition, title, caution, constants, terms, tables, others, cases, source, base,
+        withdrawn);
   }
 
   /** The rule or inspect item of this id. */

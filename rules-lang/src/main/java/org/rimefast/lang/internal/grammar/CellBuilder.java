@@ -64,6 +64,6 @@ final class CellBuilder {
     if (sign != null) {
       return Optional.of(ClauseBuilder.comparison(sign));
     }
-    return Optional.ofNullable(bound).map(words -> ClauseBuilder.bound(words).comparison());
+    return Optional.ofNullable(bound).map(words -> PhraseBuilder.bound(words).comparison());
   }
 }

@@ -22,13 +22,13 @@ import org.rimefast.units.Quantity;
 
 /** Builds conditions, predicates and phrases. */
 final class ClauseBuilder {
-  private static final int MOST_CONDITIONS = 20;
-
   private final SourceText source;
   private final List<Diagnostic> diagnostics = new ArrayList<>();
+  private final PhraseBuilder phrases;
 
   ClauseBuilder(SourceText source) {
     this.source = source;
+    this.phrases = new PhraseBuilder(this, source, diagnostics);
   }
 
   List<Diagnostic> diagnostics() {
@@ -298,18 +298,11 @@ final class ClauseBuilder {
   }
 
   Phrase phrase(RimeParser.PhraseContext tree) {
-    return phrase(tree, List.of(), tree.item(), tree.between());
+    return phrases.phrase(tree);
   }
 
-  /** What a sentence begins with. */
   Phrase subject(RimeParser.SubjectContext tree) {
-    List<Phrase.Item> first = new ArrayList<>();
-    if (tree.wordy() != null) {
-      first.add(wordy(tree.wordy()));
-    } else if (tree.enclosed() != null) {
-      first.add(enclosed(tree.enclosed()));
-    }
-    return phrase(tree, first, tree.item(), tree.between());
+    return phrases.subject(tree);
   }
 
   /** What stands after {@code must}; a sum is read only to be told of. */
@@ -317,11 +310,11 @@ final class ClauseBuilder {
     RimeParser.VerbContext words = tree.verb();
     List<Phrase.Item> first = new ArrayList<>();
     if (words.wordy() != null) {
-      first.add(wordy(words.wordy()));
+      first.add(phrases.wordy(words.wordy()));
     } else if (words.TEXT() != null) {
-      first.add(text(words.TEXT().getSymbol()));
+      first.add(PhraseBuilder.text(words.TEXT().getSymbol()));
     }
-    Phrase verb = phrase(words, first, words.item(), words.between());
+    Phrase verb = phrases.phrase(words, first, words.item(), words.between());
     if (tree.sumTail().isEmpty()) {
       return verb;
     }
@@ -334,100 +327,6 @@ final class ClauseBuilder {
       span = span.to(spanOf(tail));
     }
     return new Operand.Chain(operands, operators, span);
-  }
-
-  private Phrase phrase(
-      ParserRuleContext whole,
-      List<Phrase.Item> first,
-      List<RimeParser.ItemContext> trees,
-      RimeParser.@Nullable BetweenContext between) {
-    List<Phrase.Item> items = new ArrayList<>(first);
-    trees.forEach(item -> items.add(item(item)));
-    if (between != null) {
-      items.add(wordItem(between.BETWEEN().getSymbol()));
-      between.first.item().forEach(item -> items.add(item(item)));
-      items.add(wordItem(between.AND().getSymbol()));
-      between.second.item().forEach(item -> items.add(item(item)));
-    }
-    return new Phrase(items, spanOf(whole));
-  }
-
-  private static Phrase.WordItem wordItem(Token token) {
-    return new Phrase.WordItem(token.getText(), span(token));
-  }
-
-  private Phrase.Item item(RimeParser.ItemContext tree) {
-    if (tree instanceof RimeParser.WordyItemContext wordy) {
-      return wordy(wordy.wordy());
-    }
-    return tree instanceof RimeParser.EnclosedItemContext enclosed
-        ? enclosed(enclosed.enclosed())
-        : text(tree.getStart());
-  }
-
-  private static Phrase.Item text(Token token) {
-    return new Phrase.TextItem(TreeBuilder.unquoted(token), span(token));
-  }
-
-  private Phrase.Item wordy(RimeParser.WordyContext tree) {
-    Span span = spanOf(tree);
-    if (tree.bound() != null) {
-      return new Phrase.BoundItem(bound(tree.bound()), span);
-    }
-    return tree.word() != null
-        ? wordItem(tree.getStart())
-        : new Phrase.QuantityItem(TreeBuilder.quantity(source.textOf(span)), span);
-  }
-
-  private Phrase.Item enclosed(RimeParser.EnclosedContext tree) {
-    Span span = spanOf(tree);
-    if (tree instanceof RimeParser.WhereItemContext where) {
-      return new Phrase.WhereItem(condition(where.condition()), span);
-    }
-    if (tree instanceof RimeParser.ForItemContext many) {
-      Clause part = condition(many.condition());
-      return new Phrase.GroupItem(new Clause.ForMany(phrase(many.phrase()), part, span), span);
-    }
-    if (tree instanceof RimeParser.ConditionalItemContext choice) {
-      return conditional(choice.conditional(), span);
-    }
-    return new Phrase.GroupItem(condition(((RimeParser.GroupItemContext) tree).condition()), span);
-  }
-
-  /** From the last condition to the first, each of them within the one before it. */
-  private Phrase.Item conditional(RimeParser.ConditionalContext tree, Span span) {
-    int count = tree.condition().size();
-    if (count > MOST_CONDITIONS) {
-      diagnostics.add(
-          LexicalProblems.error(
-              DiagnosticCode.TOO_DEEP,
-              span,
-              "This choice of values has more than " + MOST_CONDITIONS + " conditions.",
-              "Write a rule for some of the cases, or name fewer of them."));
-      count = 1;
-    }
-    Operand otherwise = operand(tree.operand(tree.operand().size() - 1));
-    for (int i = count - 1; i > 0; i--) {
-      Span from = spanOf(tree.condition(i)).to(otherwise.span());
-      Phrase.Item inner =
-          new Phrase.ConditionalItem(
-              condition(tree.condition(i)), operand(tree.operand(i)), otherwise, from);
-      otherwise = new Phrase(List.of(inner), from);
-    }
-    return new Phrase.ConditionalItem(
-        condition(tree.condition(0)), operand(tree.operand(0)), otherwise, span);
-  }
-
-  static Phrase.Bound bound(RimeParser.BoundContext tree) {
-    return switch (tree.getStart().getType()) {
-      case RimeParser.BOUND_AT ->
-          tree instanceof RimeParser.AtLeastBoundContext
-              ? Phrase.Bound.AT_LEAST
-              : Phrase.Bound.AT_MOST;
-      case RimeParser.BOUND_MORE -> Phrase.Bound.MORE_THAN;
-      case RimeParser.BOUND_LESS -> Phrase.Bound.LESS_THAN;
-      default -> Phrase.Bound.EXACTLY;
-    };
   }
 
   private static Word word(Token token) {

@@ -67,6 +67,7 @@ public final class PhraseReader {
   private final Misses misses;
   private final Map<Key, List<?>> memo = new HashMap<>();
   private final NounReader nouns;
+  private final ReferenceReader references;
   private final ValueReader values;
   private final RelationReader relations;
   private int steps;
@@ -89,6 +90,7 @@ public final class PhraseReader {
     this.observer = observer;
     this.misses = new Misses(phrase, dictionary, observer);
     this.nouns = new NounReader(this);
+    this.references = new ReferenceReader(this);
     this.values = new ValueReader(this);
     this.relations = new RelationReader(this);
   }
@@ -122,7 +124,7 @@ public final class PhraseReader {
 
   List<Reading<Reference>> references(int place, Scope scope) {
     return remembered(
-        new Key("reference", place, scope, null), () -> nouns.references(place, scope));
+        new Key("reference", place, scope, null), () -> references.references(place, scope));
   }
 
   /** Values from an item on; words of a list only where {@code wanted} is that list. */

@@ -184,4 +184,11 @@ public final class CostFinder implements Condition.Visitor<Boolean>, Value.Visit
     conditional.then().accept(this);
     return conditional.otherwise().accept(this);
   }
+
+  /** All inputs of a table are worked out, whichever row they lead to. */
+  @Override
+  public Boolean visitLookup(Value.Lookup lookup) {
+    lookup.table().inputs().forEach(input -> input.accept(this));
+    return NOTHING_MORE;
+  }
 }

@@ -74,7 +74,12 @@ final class TableLookup {
       return Outcome.without(owner);
     }
     Scope inner =
-        new Scope(scope.facts(), scope.words(), scope.source(), List.of(owner.value().get()));
+        new Scope(
+            scope.facts(),
+            scope.words(),
+            scope.source(),
+            scope.observer(),
+            List.of(owner.value().get()));
     List<Input> inputs = table.inputs().stream().map(value -> input(value, inner)).toList();
     List<Possible> possible = possible(inputs);
     if (possible.isEmpty()) {

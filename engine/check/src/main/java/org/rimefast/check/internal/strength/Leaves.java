@@ -141,4 +141,10 @@ final class Leaves implements Condition.Visitor<Void>, Value.Visitor<Void> {
     conditional.then().accept(this);
     return conditional.otherwise().accept(this);
   }
+
+  @Override
+  @SuppressWarnings("NullAway") // Void has no value
+  public Void visitLookup(Value.Lookup lookup) {
+    return null;
+  }
 }

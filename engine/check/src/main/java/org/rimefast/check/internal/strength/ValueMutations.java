@@ -2,8 +2,10 @@ package org.rimefast.check.internal.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.rimefast.lang.rule.Argument;
+import org.rimefast.lang.rule.Table;
 import org.rimefast.lang.rule.Value;
 
 /** The same for values. */
@@ -227,5 +229,55 @@ final class ValueMutations implements Value.Visitor<List<Changed<Value>>> {
 
   private static Value conditional(Value.Conditional choice, Value then, Value otherwise) {
     return new Value.Conditional(choice.condition(), then, otherwise, choice.type(), choice.span());
+  }
+
+  /** The result of each row; what the cells ask is left as the compiler found it whole. */
+  @Override
+  public List<Changed<Value>> visitLookup(Value.Lookup lookup) {
+    List<Changed<Value>> all = new ArrayList<>();
+    Table table = lookup.table();
+    for (int i = 0; i < table.rows().size(); i++) {
+      int place = i;
+      Table.Row row = table.rows().get(i);
+      for (Changed<Value> changed : of(row.result())) {
+        all.add(
+            changed.in(
+                result -> {
+                  Table.Row other = new Table.Row(row.cells(), result, row.span());
+                  List<Table.Row> rows = Mutations.replaced(table.rows(), place, other);
+                  return with(lookup, rows, table.otherwise());
+                }));
+      }
+    }
+    if (table.otherwise().isPresent()) {
+      Table.Otherwise last = table.otherwise().get();
+      for (Changed<Value> changed : of(last.result())) {
+        all.add(
+            changed.in(
+                result ->
+                    with(
+                        lookup,
+                        table.rows(),
+                        Optional.of(new Table.Otherwise(result, last.cases(), last.span())))));
+      }
+    }
+    return all;
+  }
+
+  private static Value with(
+      Value.Lookup lookup, List<Table.Row> rows, Optional<Table.Otherwise> otherwise) {
+    Table table = lookup.table();
+    Table other =
+        new Table(
+            table.name(),
+            table.element(),
+            table.inputs(),
+            rows,
+            otherwise,
+            table.type(),
+            table.because(),
+            table.source(),
+            table.span());
+    return new Value.Lookup(other, lookup.owner(), lookup.span());
   }
 }
