@@ -1,6 +1,7 @@
 /** Rule text in any editor that speaks the Language Server Protocol. */
 module org.rimefast.languageserver {
   requires transitive org.rimefast.lang;
+  requires com.google.gson;
   requires org.eclipse.lsp4j;
   requires org.eclipse.lsp4j.jsonrpc;
   requires static org.jspecify;

@@ -3,7 +3,6 @@ package org.rimefast.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -51,30 +50,31 @@ final class FileFinder implements SourceFinder {
     return checks.shipped(name).isPresent() ? shipped(checks) : this;
   }
 
-  /** Nothing but a file of at most the size that is taken, in UTF-8. */
   private static Optional<SourceText> read(Path folder, String name) {
     try {
       Path file = folder.resolve(name);
-      if (!Files.isRegularFile(file)) {
-        return Optional.empty();
-      }
-      // A character takes at most four bytes.
-      int most = 4 * Limits.DEFAULT.characters() + 1;
-      byte[] bytes;
-      try (InputStream in = Files.newInputStream(file)) {
-        bytes = in.readNBytes(most);
-      }
+      return text(file).map(text -> new SourceText(file.toString().replace('\\', '/'), text));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The text of a file of at most the size that is taken, in UTF-8; nothing else is read. */
+  static Optional<String> text(Path file) {
+    if (!Files.isRegularFile(file)) {
+      return Optional.empty();
+    }
+    // A character takes at most four bytes.
+    int most = 4 * Limits.DEFAULT.characters() + 1;
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(most);
       if (bytes.length == most) {
         return Optional.empty();
       }
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return Optional.of(
-          new SourceText(
-              file.toString().replace('\\', '/'),
-              text.startsWith(MARK) ? text.substring(1) : text));
-    } catch (CharacterCodingException | InvalidPathException e) {
-      return Optional.empty();
+      return Optional.of(text.startsWith(MARK) ? text.substring(1) : text);
     } catch (IOException e) {
+      // Neither can a file be used that is no UTF-8 text.
       return Optional.empty();
     }
   }

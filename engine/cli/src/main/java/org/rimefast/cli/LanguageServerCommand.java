@@ -1,6 +1,7 @@
 package org.rimefast.cli;
 
 import java.io.PrintStream;
+import org.rimefast.check.Dictionary;
 import org.rimefast.check.SteelModules;
 import org.rimefast.languageserver.RuleLanguageServer;
 
@@ -14,8 +15,9 @@ final class LanguageServerCommand {
     // Standard output belongs to the protocol: one stray line on it, and the editor hangs up.
     System.setOut(System.err);
     try {
+      Dictionary dictionary = SteelModules.dictionary();
       return RuleLanguageServer.run(
-          surroundings.in(), surroundings.out(), SteelModules.dictionary().vocabulary());
+          surroundings.in(), surroundings.out(), dictionary.vocabulary(), new DiskHost(dictionary));
     } finally {
       System.setOut(before);
     }

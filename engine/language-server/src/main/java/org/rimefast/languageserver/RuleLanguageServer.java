@@ -19,7 +19,7 @@ import org.rimefast.languageserver.internal.RuleServer;
  *
  * <pre>{@code
  * Vocabulary vocabulary = SteelModules.dictionary().vocabulary();
- * System.exit(RuleLanguageServer.run(System.in, System.out, vocabulary));
+ * System.exit(RuleLanguageServer.run(System.in, System.out, vocabulary, host));
  * }</pre>
  */
 public final class RuleLanguageServer {
@@ -32,10 +32,11 @@ public final class RuleLanguageServer {
    * @param in what the client says
    * @param out what it hears
    * @param vocabulary the words that rules may use
+   * @param host gives what is not open in the client, and runs cases
    * @return the exit code that the protocol asks for: 0 if the client said {@code shutdown} before,
    *     else 1
    */
-  public static int run(InputStream in, OutputStream out, Vocabulary vocabulary) {
+  public static int run(InputStream in, OutputStream out, Vocabulary vocabulary, EditorHost host) {
     ExecutorService threads =
         Executors.newCachedThreadPool(
             task -> {
@@ -43,7 +44,7 @@ public final class RuleLanguageServer {
               thread.setDaemon(true);
               return thread;
             });
-    RuleServer server = new RuleServer(new RuleAnalyser(vocabulary));
+    RuleServer server = new RuleServer(new RuleAnalyser(vocabulary), host);
     try {
       Launcher<LanguageClient> launcher =
           LSPLauncher.createServerLauncher(server, in, out, threads, messages -> messages);

@@ -90,6 +90,16 @@ class AnswersTest {
             "A wet room has few boxes", "number of boxes", "severity advise", "because: each");
   }
 
+  @Test
+  void aRuleSaysHowItIsRead() {
+    String text = Texts.rule("every box must touch some stud").replace("rule x ", "rule held ");
+    String said = hover(text, "held", 0);
+    assertThat(said).contains("every box must touch some stud", "read as: ");
+    String readAs = said.replaceFirst("(?s).*read as: ([^\\n]+).*", "$1");
+    assertThat(readAs).isNotEqualTo("every box must touch some stud");
+    assertThat(Texts.diagnostics(Texts.rule(readAs))).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',

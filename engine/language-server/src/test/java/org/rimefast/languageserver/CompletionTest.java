@@ -321,8 +321,19 @@ class CompletionTest {
 
   @Test
   void statementsAreOfferedAtTheStartOfALine() {
-    assertThat(labels(at("|"))).containsExactly("standard", "let", "rule");
-    assertThat(labels(at(Texts.HOUSE + "\nru|"))).containsExactly("let", "rule");
+    assertThat(labels(at("|")))
+        .containsExactly(
+            "standard",
+            "cases for",
+            "waivers for",
+            "let",
+            "table",
+            "rule",
+            "inspect",
+            "case",
+            "include");
+    assertThat(labels(at(Texts.HOUSE + "\nru|")))
+        .containsExactly("let", "table", "rule", "inspect", "case", "include");
   }
 
   @Test

@@ -16,6 +16,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Predicate;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionParams;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
@@ -53,11 +54,17 @@ final class Editor implements LanguageClient, AutoCloseable {
   private final OutputStream toServer;
   private final BlockingQueue<PublishDiagnosticsParams> published = new LinkedBlockingQueue<>();
   private final List<String> logged = new CopyOnWriteArrayList<>();
+  private final BlockingQueue<MessageParams> shown = new LinkedBlockingQueue<>();
   private Future<Void> listening = CompletableFuture.completedFuture(null);
   private int version;
 
   /** Starts a server in this process that has not been initialized. */
   Editor() {
+    this(new DiskOfTests());
+  }
+
+  /** The same, with files beside those that are open. */
+  Editor(DiskOfTests disk) {
     try {
       PipedInputStream serverIn = new PipedInputStream(1 << 16);
       PipedOutputStream out = new PipedOutputStream(serverIn);
@@ -68,7 +75,7 @@ final class Editor implements LanguageClient, AutoCloseable {
               () -> {
                 int code =
                     RuleLanguageServer.run(
-                        serverIn, serverOut, SteelModules.dictionary().vocabulary());
+                        serverIn, serverOut, SteelModules.dictionary().vocabulary(), disk);
                 exitCode.complete(code);
               });
       thread.setDaemon(true);
@@ -88,7 +95,11 @@ final class Editor implements LanguageClient, AutoCloseable {
 
   /** An editor whose server is ready. */
   static Editor ready() {
-    Editor editor = new Editor();
+    return ready(new DiskOfTests());
+  }
+
+  static Editor ready(DiskOfTests disk) {
+    Editor editor = new Editor(disk);
     editor.initialize();
     return editor;
   }
@@ -114,9 +125,36 @@ final class Editor implements LanguageClient, AutoCloseable {
 
   void open(String text) {
     version = 1;
+    open(URI, text);
+  }
+
+  void open(String uri, String text) {
     server
         .getTextDocumentService()
-        .didOpen(new DidOpenTextDocumentParams(new TextDocumentItem(URI, "rime", version, text)));
+        .didOpen(new DidOpenTextDocumentParams(new TextDocumentItem(uri, "rime", 1, text)));
+  }
+
+  /** What is said of a file, once that is so; what is said before is let go. */
+  PublishDiagnosticsParams said(String uri, Predicate<PublishDiagnosticsParams> wanted) {
+    while (true) {
+      PublishDiagnosticsParams next = nextPublished();
+      if (next.getUri().equals(uri) && wanted.test(next)) {
+        return next;
+      }
+    }
+  }
+
+  /** What the server shows to the author. */
+  MessageParams nextShown() {
+    try {
+      MessageParams next = shown.poll(PATIENCE, TimeUnit.SECONDS);
+      if (next == null) {
+        throw new AssertionError("nothing was shown");
+      }
+      return next;
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
   }
 
   /** Replaces a stretch, as one keystroke does. */
@@ -170,7 +208,14 @@ final class Editor implements LanguageClient, AutoCloseable {
   }
 
   List<CompletionItem> completion(Position position) {
-    return await(server.getTextDocumentService().completion(new CompletionParams(id(), position)))
+    return completion(URI, position);
+  }
+
+  List<CompletionItem> completion(String uri, Position position) {
+    return await(
+            server
+                .getTextDocumentService()
+                .completion(new CompletionParams(new TextDocumentIdentifier(uri), position)))
         .getRight()
         .getItems();
   }
@@ -241,7 +286,7 @@ final class Editor implements LanguageClient, AutoCloseable {
 
   @Override
   public void showMessage(MessageParams message) {
-    logged.add(message.getMessage());
+    shown.add(message);
   }
 
   @Override

@@ -10,8 +10,10 @@ import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.internal.check.Known;
 import org.rimefast.lang.internal.resolve.ReadingObserver;
 import org.rimefast.lang.internal.resolve.Scope;
+import org.rimefast.lang.internal.syntax.CaseStep;
 import org.rimefast.lang.internal.syntax.Statement;
 import org.rimefast.lang.internal.syntax.Word;
+import org.rimefast.lang.rule.Constant;
 import org.rimefast.lang.rule.Meaning;
 import org.rimefast.lang.rule.Term;
 import org.rimefast.lang.source.Span;
@@ -61,12 +63,58 @@ final class MentionCollector implements ReadingObserver {
         }
       } else if (statement instanceof Statement.Rule rule) {
         declare(rule.id().span(), new Meaning.OfRule(rule.id().text()), all);
+      } else if (statement instanceof Statement.Inspect inspect) {
+        declare(inspect.id().span(), new Meaning.OfRule(inspect.id().text()), all);
+        inspect.limit().ifPresent(limit -> constant(limit.name(), known, all));
+      } else if (statement instanceof Statement.Amendment amendment) {
+        rule(amendment.rule(), all);
+        if (amendment.change() instanceof Statement.Change.OfLimit limit) {
+          constant(limit.words(), known, all);
+        }
+      } else if (statement instanceof Statement.Waive waive) {
+        rule(waive.rule(), all);
+      } else if (statement instanceof Statement.Case example) {
+        example.rule().ifPresent(id -> rule(id, all));
+        for (CaseStep step : example.steps()) {
+          if (step instanceof CaseStep.Expect expect) {
+            expect.rule().ifPresent(id -> rule(id, all));
+          }
+        }
       }
     }
     all.sort(
         Comparator.comparingInt((Mention m) -> m.span().start())
             .thenComparingInt(m -> -m.span().end()));
     return List.copyOf(all);
+  }
+
+  /** The ids of the rules and inspect items among the statements. */
+  static List<String> ruleIds(List<Statement> statements) {
+    Set<String> ids = new LinkedHashSet<>();
+    for (Statement statement : statements) {
+      if (statement instanceof Statement.Rule rule) {
+        ids.add(rule.id().text());
+      } else if (statement instanceof Statement.Inspect inspect) {
+        ids.add(inspect.id().text());
+      } else if (statement instanceof Statement.Amendment amendment
+          && amendment.change() instanceof Statement.Change.Withdrawn) {
+        ids.remove(amendment.rule().text());
+      }
+    }
+    return List.copyOf(ids);
+  }
+
+  private static void rule(Word id, List<Mention> all) {
+    all.add(new Mention(id.span(), new Meaning.OfRule(id.text()), false));
+  }
+
+  /** A constant that a statement names outside a sentence. */
+  private static void constant(List<Word> words, Known known, List<Mention> all) {
+    String name = String.join(" ", words.stream().map(Word::text).toList());
+    Constant constant = known.constants().get(name);
+    if (constant != null && !words.isEmpty()) {
+      all.add(new Mention(span(words), new Meaning.OfConstant(constant), false));
+    }
   }
 
   private static void declare(Span name, Meaning meaning, List<Mention> all) {

@@ -17,6 +17,10 @@ final class Outlines {
       return Optional.empty();
     }
     Span whole = first.span().to(pieces.get(pieces.size() - 1).span());
+    Optional<OutlineEntry> special = keyed(source, pieces, whole);
+    if (special.isPresent()) {
+      return special;
+    }
     int end = 1;
     boolean let = source.textOf(first.span()).equals("let");
     // A constant's name may be several words; what else has a name has one word.
@@ -37,6 +41,29 @@ final class Outlines {
             source.textOf(first.span()),
             source.textOf(name).replaceAll("--[^\r\n]*", "").replaceAll("\\s+", " "),
             title,
+            name,
+            whole));
+  }
+
+  /** Statements whose name does not stand behind their first word, or stands in quotes. */
+  private static Optional<OutlineEntry> keyed(SourceText source, List<Piece> pieces, Span whole) {
+    String keyword = source.textOf(pieces.get(0).span());
+    int at =
+        switch (keyword) {
+          case "case", "include" -> 1;
+          case "in", "cases", "waivers" -> 2;
+          default -> pieces.size();
+        };
+    if (at >= pieces.size()) {
+      return Optional.empty();
+    }
+    Span name = pieces.get(at).span();
+    String text = source.textOf(name);
+    return Optional.of(
+        new OutlineEntry(
+            keyword.equals("in") ? "in rule" : keyword,
+            pieces.get(at).kind() == Piece.Kind.TEXT ? unquoted(text) : text,
+            "",
             name,
             whole));
   }

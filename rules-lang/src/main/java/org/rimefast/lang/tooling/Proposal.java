@@ -13,6 +13,8 @@ public record Proposal(String text, Kind kind) {
     WORD,
     /** A constant or term of the standard. */
     NAME,
+    /** The id of a rule or inspect item. */
+    RULE,
     /** A word of the language within a sentence. */
     KEYWORD,
     /** A sign of comparison or arithmetic. */

@@ -59,7 +59,7 @@ class AnalysisTest {
   @Test
   void everyUseOfANameIsMentioned() {
     Analysis analysis = analysis(TEXT);
-    assertThat(analysis.compilation().diagnostics()).isEmpty();
+    assertThat(analysis.diagnostics()).isEmpty();
     assertThat(analysis.mentions())
         .filteredOn(m -> m.meaning() instanceof Meaning.OfTerm)
         .extracting(m -> analysis.source().textOf(m.span()) + " " + m.declaration())
@@ -85,7 +85,7 @@ class AnalysisTest {
   @Test
   void whatIsRightIsKnownBesideWhatIsWrong() {
     Analysis analysis = analysis(TEXT + "\nrule q \"t\" shelf must\n\nlet wide be\n");
-    assertThat(analysis.compilation().standard()).isEmpty();
+    assertThat(analysis.standard()).isEmpty();
     assertThat(analysis.rules()).extracting(rule -> rule.id()).containsExactly("r");
     assertThat(analysis.constants()).extracting(c -> c.name()).containsExactly("gap");
     assertThat(analysis.outline())
@@ -115,6 +115,6 @@ class AnalysisTest {
     assertThat(analysis.mentions()).isEmpty();
     assertThat(analysis.outline()).isEmpty();
     assertThat(analysis.proposals(3).proposals()).isEmpty();
-    assertThat(analysis.compilation().diagnostics()).hasSize(1);
+    assertThat(analysis.diagnostics()).hasSize(1);
   }
 }

@@ -13,6 +13,7 @@ import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.rimefast.lang.rule.Meaning;
 import org.rimefast.lang.source.Span;
+import org.rimefast.lang.tooling.Analysis;
 import org.rimefast.lang.tooling.Proposal;
 import org.rimefast.lang.tooling.Proposals;
 import org.rimefast.lang.vocabulary.Vocabulary;
@@ -23,6 +24,7 @@ final class Completions {
       Map.of(
           Proposal.Kind.WORD, CompletionItemKind.Field,
           Proposal.Kind.NAME, CompletionItemKind.Constant,
+          Proposal.Kind.RULE, CompletionItemKind.Reference,
           Proposal.Kind.KEYWORD, CompletionItemKind.Keyword,
           Proposal.Kind.SIGN, CompletionItemKind.Operator,
           Proposal.Kind.UNIT, CompletionItemKind.Unit,
@@ -35,15 +37,15 @@ final class Completions {
     this.phrases = new PhraseMeanings(vocabulary);
   }
 
-  List<CompletionItem> at(Document document, Position position) {
-    int offset = document.lines().offset(position);
-    Proposals proposals = document.analysis().proposals(offset);
+  List<CompletionItem> at(View view, Position position) {
+    int offset = view.offset(position);
+    Proposals proposals = view.analysis().proposals(offset);
     Span replaces = proposals.replaces();
     // A word right behind a number or a sign would grow together with it.
     boolean apart =
         replaces.start() == replaces.end()
             && offset > 0
-            && Character.isLetterOrDigit(document.text().charAt(offset - 1));
+            && Character.isLetterOrDigit(view.analysis().source().text().charAt(offset - 1));
     List<CompletionItem> items = new ArrayList<>();
     for (Proposal proposal : proposals.proposals()) {
       CompletionItem item = new CompletionItem(proposal.text());
@@ -51,23 +53,26 @@ final class Completions {
       item.setSortText(String.format(Locale.ROOT, "%04d", items.size()));
       item.setFilterText(withoutArticle(proposal.text()));
       String text = (apart && !proposal.text().equals(",") ? " " : "") + proposal.text();
-      item.setTextEdit(Either.forLeft(new TextEdit(document.range(replaces), text)));
-      meanings(proposal, document).stream().findFirst().ifPresent(m -> say(item, m, document));
+      item.setTextEdit(Either.forLeft(new TextEdit(view.range(replaces), text)));
+      meanings(proposal, view.analysis()).stream()
+          .findFirst()
+          .ifPresent(m -> say(item, m, view.analysis()));
       items.add(item);
     }
     return items;
   }
 
-  private List<Meaning> meanings(Proposal proposal, Document document) {
+  private List<Meaning> meanings(Proposal proposal, Analysis analysis) {
     return switch (proposal.kind()) {
       case WORD -> phrases.of(withoutArticle(proposal.text()));
-      case NAME -> PhraseMeanings.named(withoutArticle(proposal.text()), document.analysis());
+      case NAME -> PhraseMeanings.named(withoutArticle(proposal.text()), analysis);
+      case RULE -> List.of(new Meaning.OfRule(proposal.text()));
       case KEYWORD, SIGN, UNIT, PART, PART_VALUE -> List.of();
     };
   }
 
-  private void say(CompletionItem item, Meaning meaning, Document document) {
-    String text = meaning.accept(new MeaningText(phrases.vocabulary(), document.analysis()));
+  private void say(CompletionItem item, Meaning meaning, Analysis analysis) {
+    String text = meaning.accept(new MeaningText(phrases.vocabulary(), analysis));
     item.setDocumentation(new MarkupContent(MarkupKind.MARKDOWN, text.strip()));
     if (meaning instanceof Meaning.OfProperty property) {
       item.setDetail(MeaningText.type(property.property().type()));

@@ -1,39 +1,43 @@
 package org.rimefast.languageserver.internal;
 
-import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ConcurrentMap;
+import java.util.Map;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
-import org.rimefast.lang.tooling.RuleAnalyser;
+import org.rimefast.languageserver.EditorHost;
 
 /** The open files. Changes come one after another; questions may come at any time. */
 final class Documents {
-  private final RuleAnalyser analyser;
-  private final ConcurrentMap<String, Document> open = new ConcurrentHashMap<>();
+  private final EditorHost host;
+  private Map<String, Document> open = Map.of();
 
-  Documents(RuleAnalyser analyser) {
-    this.analyser = analyser;
+  Documents(EditorHost host) {
+    this.host = host;
   }
 
-  void open(String uri, int version, String text) {
-    open.put(uri, new Document(analyser, uri, version, text));
+  synchronized void open(String uri, int version, String text) {
+    Map<String, Document> next = new LinkedHashMap<>(open);
+    next.put(Uris.key(uri), new Document(uri, version, text));
+    open = next;
   }
 
-  void change(String uri, int version, List<TextDocumentContentChangeEvent> changes) {
-    open.computeIfPresent(uri, (key, document) -> document.changed(version, changes));
+  synchronized void change(String uri, int version, List<TextDocumentContentChangeEvent> changes) {
+    Document document = open.get(Uris.key(uri));
+    if (document != null) {
+      Map<String, Document> next = new LinkedHashMap<>(open);
+      next.put(Uris.key(uri), document.changed(version, changes));
+      open = next;
+    }
   }
 
-  void close(String uri) {
-    open.remove(uri);
+  synchronized void close(String uri) {
+    Map<String, Document> next = new LinkedHashMap<>(open);
+    next.remove(Uris.key(uri));
+    open = next;
   }
 
-  Optional<Document> find(String uri) {
-    return Optional.ofNullable(open.get(uri));
-  }
-
-  Collection<Document> all() {
-    return List.copyOf(open.values());
+  /** All files as they stand now, whatever is typed meanwhile. */
+  synchronized Files files() {
+    return new Files(host, open);
   }
 }

@@ -35,7 +35,7 @@ final class Layout {
     }
     Span span = new Span(start, text.length() - end);
     return List.of(
-        new TextEdit(document.range(span), right.substring(start, right.length() - end)));
+        new TextEdit(document.lines().range(span), right.substring(start, right.length() - end)));
   }
 
   private static boolean isBoundary(String text, int at) {

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.rimefast.lang.Paraphrase;
+import org.rimefast.lang.rule.Change;
 import org.rimefast.lang.rule.Constant;
 import org.rimefast.lang.rule.Meaning;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Term;
+import org.rimefast.lang.rule.Withdrawal;
 import org.rimefast.lang.tooling.Analysis;
 import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.lang.vocabulary.Noun;
@@ -132,19 +135,75 @@ final class MeaningText implements Meaning.Visitor<String> {
   public String visitRule(Meaning.OfRule meaning) {
     for (Rule rule : analysis.rules()) {
       if (rule.id().equals(meaning.id())) {
-        return head(rule.id(), "rule")
-            + rule.title()
-            + "\n\n"
-            + rule.sentence()
-            + "\n\nseverity "
-            + rule.severity().word()
-            + ", from stage "
-            + rule.stage()
-            + " on\n\n"
-            + reason(Optional.of(rule.because()), Optional.of(rule.source()));
+        return rule(rule, rule.question().isPresent() ? "inspect item" : "rule");
+      }
+    }
+    for (Withdrawal withdrawal : analysis.withdrawn()) {
+      if (withdrawal.rule().id().equals(meaning.id())) {
+        return rule(withdrawal.rule(), "rule, withdrawn");
       }
     }
     return head(meaning.id(), "rule") + "It has a fault.\n\n";
+  }
+
+  private String rule(Rule rule, String what) {
+    return head(rule.id(), what)
+        + rule.title()
+        + "\n\n"
+        + rule.sentence()
+        + "\n\n"
+        + readAs(rule)
+        + "severity "
+        + rule.severity().word()
+        + ", from stage "
+        + rule.stage()
+        + " on\n\n"
+        + reason(Optional.of(rule.because()), Optional.of(rule.source()))
+        + rule.changes().stream().map(MeaningText::change).collect(Collectors.joining());
+  }
+
+  /** The sentence as the compiler understands it, which has one form for each meaning. */
+  private String readAs(Rule rule) {
+    return new Paraphrase(vocabulary)
+        .of(rule)
+        .text()
+        .map(text -> "read as: " + text + "\n\n")
+        .orElse("");
+  }
+
+  /** Who changed it, to what, and what that does. */
+  private static String change(Change change) {
+    String by = "by " + change.standard() + " edition " + change.edition();
+    if (change.kind() == Change.Kind.ADDED) {
+      return "added " + by + "\n\n";
+    }
+    String values =
+        change.kind() == Change.Kind.WITHDRAWN || change.after().isEmpty()
+            ? ""
+            : " ("
+                + (change.before().isEmpty() ? "" : change.before() + " -> ")
+                + change.after()
+                + ")";
+    return (change.kind() == Change.Kind.WITHDRAWN ? "withdrawn " : "amended ")
+        + by
+        + ": "
+        + change.text()
+        + values
+        + ", "
+        + effect(change.effect())
+        + "; because: "
+        + change.because()
+        + "\n\n";
+  }
+
+  private static String effect(Change.Effect effect) {
+    return switch (effect) {
+      case STRICTER -> "stricter";
+      case LOOSER -> "looser";
+      case UNCHANGED -> "asks the same";
+      case NEITHER -> "asks something else";
+      case UNPROVED -> "stricter or looser is not proved";
+    };
   }
 
   private static String head(String words, String what) {

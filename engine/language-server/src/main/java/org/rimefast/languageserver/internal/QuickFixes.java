@@ -14,7 +14,7 @@ import org.rimefast.lang.source.Diagnostic;
 final class QuickFixes {
   private QuickFixes() {}
 
-  static List<CodeAction> at(Document document, CodeActionParams params) {
+  static List<CodeAction> at(View view, CodeActionParams params) {
     List<CodeAction> actions = new ArrayList<>();
     List<String> only = params.getContext().getOnly();
     boolean asked =
@@ -22,26 +22,33 @@ final class QuickFixes {
     if (!asked) {
       return actions;
     }
-    int from = document.lines().offset(params.getRange().getStart());
-    int to = document.lines().offset(params.getRange().getEnd());
-    for (Diagnostic diagnostic : document.analysis().compilation().diagnostics()) {
-      if (diagnostic.span().start() <= to && from <= diagnostic.span().end()) {
-        diagnostic.fixes().forEach(fix -> actions.add(action(document, diagnostic, fix)));
+    int from = view.offset(params.getRange().getStart());
+    int to = view.offset(params.getRange().getEnd());
+    for (Diagnostic diagnostic : view.analysis().diagnostics()) {
+      if (view.holds(diagnostic.span())
+          && diagnostic.span().start() <= to
+          && from <= diagnostic.span().end()) {
+        diagnostic.fixes().forEach(fix -> actions.add(action(view, diagnostic, fix)));
       }
     }
     return actions;
   }
 
-  private static CodeAction action(Document document, Diagnostic diagnostic, Diagnostic.Fix fix) {
+  private static CodeAction action(View view, Diagnostic diagnostic, Diagnostic.Fix fix) {
     CodeAction action = new CodeAction(title(fix));
     action.setKind(CodeActionKind.QuickFix);
-    action.setDiagnostics(List.of(DiagnosticsPublisher.of(document, diagnostic)));
+    action.setDiagnostics(
+        List.of(DiagnosticsPublisher.of(new Places(view.analysis().source()), diagnostic)));
     action.setIsPreferred(diagnostic.fixes().get(0).equals(fix));
-    action.setEdit(
-        new WorkspaceEdit(
-            Map.of(
-                document.uri(),
-                List.of(new TextEdit(document.range(fix.span()), fix.replacement())))));
+    new Places(view.analysis().source())
+        .location(fix.span())
+        .ifPresent(
+            place ->
+                action.setEdit(
+                    new WorkspaceEdit(
+                        Map.of(
+                            place.getUri(),
+                            List.of(new TextEdit(place.getRange(), fix.replacement()))))));
     return action;
   }
 

@@ -8,7 +8,9 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
+import org.eclipse.lsp4j.CodeLensOptions;
 import org.eclipse.lsp4j.CompletionOptions;
+import org.eclipse.lsp4j.ExecuteCommandOptions;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.PositionEncodingKind;
@@ -23,6 +25,7 @@ import org.eclipse.lsp4j.services.LanguageServer;
 import org.eclipse.lsp4j.services.TextDocumentService;
 import org.eclipse.lsp4j.services.WorkspaceService;
 import org.rimefast.lang.tooling.RuleAnalyser;
+import org.rimefast.languageserver.EditorHost;
 
 /** The server as the protocol sees it. */
 public final class RuleServer implements LanguageServer {
@@ -39,13 +42,25 @@ public final class RuleServer implements LanguageServer {
           });
   private final DiagnosticsPublisher publisher;
   private final TextService texts;
+  private final FolderService folder;
 
   /** A server for one client. */
-  public RuleServer(RuleAnalyser analyser) {
-    Documents documents = new Documents(analyser);
-    this.publisher = new DiagnosticsPublisher(documents, faults);
+  public RuleServer(RuleAnalyser analyser, EditorHost host) {
+    Documents documents = new Documents(host);
+    Analyses analyses = new Analyses(analyser);
+    CaseRuns runs = new CaseRuns(host);
+    this.publisher = new DiagnosticsPublisher(documents, analyses, runs, faults);
     this.texts =
-        new TextService(analyser.vocabulary(), documents, publisher, faults, workers, lifecycle);
+        new TextService(
+            analyser.vocabulary(),
+            documents,
+            analyses,
+            runs,
+            publisher,
+            faults,
+            workers,
+            lifecycle);
+    this.folder = new FolderService(texts, publisher);
   }
 
   /** Says whom to tell. */
@@ -101,6 +116,7 @@ public final class RuleServer implements LanguageServer {
     TextDocumentSyncOptions sync = new TextDocumentSyncOptions();
     sync.setOpenClose(true);
     sync.setChange(TextDocumentSyncKind.Incremental);
+    sync.setSave(true);
     ServerCapabilities all = new ServerCapabilities();
     all.setPositionEncoding(PositionEncodingKind.UTF16);
     all.setTextDocumentSync(sync);
@@ -111,6 +127,8 @@ public final class RuleServer implements LanguageServer {
     all.setRenameProvider(new RenameOptions(true));
     all.setDocumentFormattingProvider(true);
     all.setDocumentSymbolProvider(true);
+    all.setCodeLensProvider(new CodeLensOptions(false));
+    all.setExecuteCommandProvider(new ExecuteCommandOptions(List.of(CaseRuns.COMMAND)));
     all.setCodeActionProvider(new CodeActionOptions(List.of(CodeActionKind.QuickFix)));
     return all;
   }
@@ -138,6 +156,6 @@ public final class RuleServer implements LanguageServer {
 
   @Override
   public WorkspaceService getWorkspaceService() {
-    return new FolderService();
+    return folder;
   }
 }

@@ -10,21 +10,26 @@ import org.rimefast.lang.tooling.OutlineEntry;
 /** The statements of a file, as the protocol has them. */
 final class Symbols {
   private static final Map<String, SymbolKind> KINDS =
-      Map.of("standard", SymbolKind.Module, "let", SymbolKind.Constant, "rule", SymbolKind.Method);
+      Map.of(
+          "standard", SymbolKind.Module,
+          "let", SymbolKind.Constant,
+          "rule", SymbolKind.Method,
+          "inspect", SymbolKind.Method,
+          "include", SymbolKind.File,
+          "case", SymbolKind.Event);
 
   private Symbols() {}
 
-  static List<DocumentSymbol> of(Document document) {
+  static List<DocumentSymbol> of(View view) {
     List<DocumentSymbol> symbols = new ArrayList<>();
-    for (OutlineEntry entry : document.analysis().outline()) {
-      boolean term =
-          document.analysis().terms().stream().anyMatch(t -> t.span().equals(entry.span()));
+    for (OutlineEntry entry : view.analysis().outline(view.part())) {
+      boolean term = view.analysis().terms().stream().anyMatch(t -> t.span().equals(entry.span()));
       symbols.add(
           new DocumentSymbol(
-              entry.name(),
+              entry.name().isBlank() ? entry.keyword() : entry.name(),
               term ? SymbolKind.Class : KINDS.getOrDefault(entry.keyword(), SymbolKind.Object),
-              document.range(entry.span()),
-              document.range(entry.nameSpan()),
+              view.range(entry.span()),
+              view.range(entry.nameSpan()),
               entry.title()));
     }
     return symbols;

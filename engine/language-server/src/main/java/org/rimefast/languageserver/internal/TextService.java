@@ -7,6 +7,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.function.Function;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.CodeLens;
+import org.eclipse.lsp4j.CodeLensParams;
 import org.eclipse.lsp4j.Command;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionList;
@@ -25,6 +27,7 @@ import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.LocationLink;
 import org.eclipse.lsp4j.MarkupContent;
 import org.eclipse.lsp4j.MarkupKind;
+import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.PrepareRenameDefaultBehavior;
 import org.eclipse.lsp4j.PrepareRenameParams;
 import org.eclipse.lsp4j.PrepareRenameResult;
@@ -48,6 +51,8 @@ import org.rimefast.lang.vocabulary.Vocabulary;
 public final class TextService implements TextDocumentService {
   private final Vocabulary vocabulary;
   private final Documents documents;
+  private final Analyses analyses;
+  private final CaseRuns runs;
   private final DiagnosticsPublisher publisher;
   private final Faults faults;
   private final ExecutorService workers;
@@ -57,12 +62,16 @@ public final class TextService implements TextDocumentService {
   TextService(
       Vocabulary vocabulary,
       Documents documents,
+      Analyses analyses,
+      CaseRuns runs,
       DiagnosticsPublisher publisher,
       Faults faults,
       ExecutorService workers,
       Lifecycle lifecycle) {
     this.vocabulary = vocabulary;
     this.documents = documents;
+    this.analyses = analyses;
+    this.runs = runs;
     this.publisher = publisher;
     this.faults = faults;
     this.workers = workers;
@@ -74,7 +83,8 @@ public final class TextService implements TextDocumentService {
   public void didOpen(DidOpenTextDocumentParams params) {
     TextDocumentItem item = params.getTextDocument();
     documents.open(item.getUri(), item.getVersion(), item.getText());
-    publisher.later(item.getUri(), 0);
+    runs.forget();
+    publisher.later(0);
   }
 
   @Override
@@ -87,18 +97,21 @@ public final class TextService implements TextDocumentService {
           documents.change(id.getUri(), id.getVersion(), params.getContentChanges());
           return true;
         });
-    publisher.later(id.getUri(), DiagnosticsPublisher.PAUSE);
+    runs.forget();
+    publisher.later(DiagnosticsPublisher.PAUSE);
   }
 
   @Override
   public void didClose(DidCloseTextDocumentParams params) {
     documents.close(params.getTextDocument().getUri());
-    publisher.forget(params.getTextDocument().getUri());
+    runs.forget();
+    publisher.later(0);
   }
 
   @Override
   public void didSave(DidSaveTextDocumentParams params) {
-    // What is open is known as it stands, saved or not.
+    // What is open is known as it stands, saved or not; other files may have changed meanwhile.
+    publisher.later(DiagnosticsPublisher.PAUSE);
   }
 
   @Override
@@ -108,9 +121,8 @@ public final class TextService implements TextDocumentService {
         "completion",
         params.getTextDocument(),
         Either.forRight(new CompletionList(false, List.of())),
-        document ->
-            Either.forRight(
-                new CompletionList(false, completions.at(document, params.getPosition()))));
+        view ->
+            Either.forRight(new CompletionList(false, completions.at(view, params.getPosition()))));
   }
 
   @Override
@@ -120,10 +132,9 @@ public final class TextService implements TextDocumentService {
         "hover",
         params.getTextDocument(),
         null,
-        document ->
-            document
-                .analysis()
-                .mentionAt(document.lines().offset(params.getPosition()))
+        view ->
+            view.analysis()
+                .mentionAt(view.offset(params.getPosition()))
                 .map(
                     mention ->
                         new Hover(
@@ -131,9 +142,9 @@ public final class TextService implements TextDocumentService {
                                 MarkupKind.MARKDOWN,
                                 mention
                                     .meaning()
-                                    .accept(new MeaningText(vocabulary, document.analysis()))
+                                    .accept(new MeaningText(vocabulary, view.analysis()))
                                     .strip()),
-                            document.range(mention.span())))
+                            view.range(mention.span())))
                 .orElse(null));
   }
 
@@ -144,10 +155,10 @@ public final class TextService implements TextDocumentService {
         "definition",
         params.getTextDocument(),
         Either.forLeft(List.of()),
-        document ->
+        view ->
             Either.forLeft(
-                Names.at(document, params.getPosition())
-                    .map(mention -> Names.definition(document, mention))
+                Names.at(view, params.getPosition())
+                    .map(mention -> Names.definition(view, mention))
                     .orElse(List.of())));
   }
 
@@ -158,9 +169,9 @@ public final class TextService implements TextDocumentService {
         "references",
         params.getTextDocument(),
         List.of(),
-        document ->
-            Names.at(document, params.getPosition())
-                .map(mention -> Names.references(document, mention, declaration))
+        view ->
+            Names.at(view, params.getPosition())
+                .map(mention -> Names.references(view, mention, declaration))
                 .orElse(List.of()));
   }
 
@@ -172,10 +183,10 @@ public final class TextService implements TextDocumentService {
         "prepareRename",
         params.getTextDocument(),
         null,
-        document ->
-            Names.at(document, params.getPosition())
+        view ->
+            Names.at(view, params.getPosition())
                 .<Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior>>map(
-                    mention -> Either3.forFirst(document.range(mention.span())))
+                    mention -> Either3.forFirst(view.range(mention.span())))
                 .orElse(null));
   }
 
@@ -186,15 +197,16 @@ public final class TextService implements TextDocumentService {
         "rename",
         params.getTextDocument(),
         null,
-        document ->
-            Names.at(document, params.getPosition())
-                .map(mention -> new Renaming(document, mention).to(params.getNewName()))
+        view ->
+            Names.at(view, params.getPosition())
+                .map(mention -> new Renaming(view, mention).to(params.getNewName()))
                 .orElse(null));
   }
 
   @Override
   public CompletableFuture<List<? extends TextEdit>> formatting(DocumentFormattingParams params) {
-    return answer("formatting", params.getTextDocument(), List.of(), Layout::edits);
+    return answer(
+        "formatting", params.getTextDocument(), List.of(), view -> Layout.edits(view.document()));
   }
 
   @Override
@@ -203,9 +215,9 @@ public final class TextService implements TextDocumentService {
         "codeAction",
         params.getTextDocument(),
         List.of(),
-        document -> {
+        view -> {
           List<Either<Command, CodeAction>> actions = new ArrayList<>();
-          QuickFixes.at(document, params).forEach(action -> actions.add(Either.forRight(action)));
+          QuickFixes.at(view, params).forEach(action -> actions.add(Either.forRight(action)));
           return actions;
         });
   }
@@ -217,17 +229,38 @@ public final class TextService implements TextDocumentService {
         "documentSymbol",
         params.getTextDocument(),
         List.of(),
-        document -> {
+        view -> {
           List<Either<SymbolInformation, DocumentSymbol>> symbols = new ArrayList<>();
-          Symbols.of(document).forEach(symbol -> symbols.add(Either.forRight(symbol)));
+          Symbols.of(view).forEach(symbol -> symbols.add(Either.forRight(symbol)));
           return symbols;
         });
   }
 
-  /** Answers for the file as it stands now, whatever is typed meanwhile. */
+  @Override
+  public CompletableFuture<List<? extends CodeLens>> codeLens(CodeLensParams params) {
+    return answer("codeLens", params.getTextDocument(), List.of(), CaseLenses::of);
+  }
+
+  /** Runs cases and gives the message that was shown. */
+  CompletableFuture<String> runCases(String uri, String kind, String name) {
+    long at = runs.changes();
+    return answer(
+        "runCases",
+        new TextDocumentIdentifier(uri),
+        "",
+        view -> {
+          MessageParams said = runs.run(view, kind, name, at);
+          publisher.show(said);
+          publisher.later(0);
+          return said.getMessage();
+        });
+  }
+
+  /** Answers for the files as they stand now, whatever is typed meanwhile. */
   private <T extends @Nullable Object> CompletableFuture<T> answer(
-      String what, TextDocumentIdentifier id, T otherwise, Function<Document, T> question) {
-    Document document = documents.find(id.getUri()).orElse(null);
+      String what, TextDocumentIdentifier id, T otherwise, Function<View, T> question) {
+    Workspace workspace = new Workspace(documents.files(), analyses);
+    Document document = workspace.files().open(id.getUri()).orElse(null);
     return CompletableFutures.computeAsync(
         workers,
         cancel -> {
@@ -235,7 +268,7 @@ public final class TextService implements TextDocumentService {
           cancel.checkCanceled();
           return document == null
               ? otherwise
-              : faults.guarded(what, otherwise, () -> question.apply(document));
+              : faults.guarded(what, otherwise, () -> question.apply(workspace.view(document)));
         });
   }
 }

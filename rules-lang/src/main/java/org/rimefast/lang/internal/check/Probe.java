@@ -42,16 +42,16 @@ public final class Probe {
   }
 
   private final Known known;
-  private final int before;
+  private final Span later;
 
   /**
    * A probe.
    *
-   * @param before a term can use only terms that end before this offset
+   * @param later what stands from here on in the same file: terms there cannot be used in a term
    */
-  public Probe(Known known, int before) {
+  public Probe(Known known, Span later) {
     this.known = known;
-    this.before = before;
+    this.later = later;
   }
 
   /** Reads a statement; the spans of what is wrong are offsets in it. */
@@ -67,11 +67,14 @@ public final class Probe {
       return new Outcome(true, new SentenceChecker(operands).check(rule.sentence()).problems());
     }
     if (statement instanceof Statement.Term term) {
-      List<Term> earlier =
-          known.terms().stream().filter(other -> other.span().end() <= before).toList();
+      List<Term> earlier = known.terms().stream().filter(other -> !isLater(other)).toList();
       return new Outcome(true, term(term, operands(source, earlier, observer)));
     }
     return new Outcome(true, List.of());
+  }
+
+  private boolean isLater(Term term) {
+    return later.start() < term.span().end() && term.span().start() < later.end();
   }
 
   private OperandReader operands(SourceText source, List<Term> usable, ReadingObserver observer) {

@@ -109,6 +109,22 @@ public final class StandardChecker {
     return below;
   }
 
+  /**
+   * The same for those who only ask what stands where: what is wrong with a standard does not keep
+   * the one that builds on it from being read, but then it is read as if it built on none.
+   *
+   * @param layers the one at the bottom first
+   */
+  public Optional<Standard> checkAll(List<Layer> layers) {
+    for (int i = 0; i < layers.size(); i++) {
+      if (i > 0 && (hasErrors() || !layers.get(i - 1).isWhole())) {
+        below = Optional.empty();
+      }
+      below = check(layers.get(i));
+    }
+    return below;
+  }
+
   private boolean hasErrors() {
     return diagnostics.stream().anyMatch(d -> d.level() == Diagnostic.Level.ERROR);
   }

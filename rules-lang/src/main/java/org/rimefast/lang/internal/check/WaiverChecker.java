@@ -13,6 +13,7 @@ import org.rimefast.lang.internal.message.Nearest;
 import org.rimefast.lang.internal.resolve.Constants;
 import org.rimefast.lang.internal.resolve.Dictionary;
 import org.rimefast.lang.internal.resolve.Problems;
+import org.rimefast.lang.internal.resolve.ReadingObserver;
 import org.rimefast.lang.internal.resolve.Result;
 import org.rimefast.lang.internal.resolve.Tables;
 import org.rimefast.lang.internal.resolve.Terms;
@@ -39,6 +40,12 @@ public final class WaiverChecker {
 
   /** A checker for one text. */
   public WaiverChecker(Dictionary dictionary, Standard standard, SourceText source) {
+    this(dictionary, standard, source, ReadingObserver.NONE);
+  }
+
+  /** A checker for one text, which tells the observer what it finds. */
+  public WaiverChecker(
+      Dictionary dictionary, Standard standard, SourceText source, ReadingObserver observer) {
     this.standard = standard;
     this.source = source;
     Map<String, Constant> constants = new LinkedHashMap<>();
@@ -53,7 +60,12 @@ public final class WaiverChecker {
             });
     operands =
         new OperandReader(
-            dictionary, new Constants(constants), terms, new Tables(standard.tables()), source);
+            dictionary,
+            new Constants(constants),
+            terms,
+            new Tables(standard.tables()),
+            source,
+            observer);
   }
 
   /** What is wrong with the statements. */

@@ -8,6 +8,8 @@ public record Candidate(String text, Kind kind) {
     WORD,
     /** A constant or term of the standard. */
     NAME,
+    /** The id of a rule or inspect item. */
+    RULE,
     /** A word of the language within a sentence. */
     KEYWORD,
     /** A sign of comparison or arithmetic. */

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.rimefast.lang.internal.check.Known;
 import org.rimefast.lang.internal.check.Probe;
@@ -81,35 +82,55 @@ public final class Completer {
   private static final List<String> SIGNS = List.of(">=", "<=", ">", "<", "=", "!=", ",");
 
   private static final List<String> PARTS =
-      List.of("severity", "stage", "because", "source", "title", "caution", "edition", "be");
+      List.of(
+          "severity",
+          "stage",
+          "because",
+          "source",
+          "title",
+          "caution",
+          "builds on",
+          "edition",
+          "be");
 
   private final Known known;
+  private final Setting setting;
   private final String text;
+  private final Span file;
   private final List<List<Piece>> statements;
 
   /**
-   * A finder for one text.
+   * A finder for one file.
    *
-   * @param statements the pieces of each of its statements
+   * @param text the text of all files
+   * @param file where the file stands in it
+   * @param statements the pieces of each of the file's statements
    */
-  public Completer(Known known, String text, List<List<Piece>> statements) {
+  public Completer(
+      Known known, Setting setting, String text, Span file, List<List<Piece>> statements) {
     this.known = known;
+    this.setting = setting;
     this.text = text;
+    this.file = file;
     this.statements = statements;
   }
 
   /** What can stand at an offset; nothing within quotes and comments. */
   public Completion at(int offset) {
-    return Cursor.at(text, statements, offset)
+    return Cursor.at(text, file, statements, offset)
         .map(cursor -> new Completion(cursor.word(), candidates(cursor)))
         .orElseGet(() -> new Completion(new Span(offset, offset), List.of()));
   }
 
   private List<Candidate> candidates(Cursor cursor) {
     if (cursor.startsLine() || cursor.pieces().isEmpty()) {
-      boolean named = statements.stream().anyMatch(this::isHeader);
-      List<String> words = named ? List.of("let", "rule") : List.of("standard", "let", "rule");
-      return words.stream().map(word -> new Candidate(word, Candidate.Kind.PART)).toList();
+      return setting.beginnings(statements.stream().anyMatch(this::isHeader)).stream()
+          .map(word -> new Candidate(word, Candidate.Kind.PART))
+          .toList();
+    }
+    Optional<List<Candidate>> other = new OtherStatements(this, setting, cursor).candidates();
+    if (other.isPresent()) {
+      return other.get();
     }
     return switch (cursor.lastPiece()) {
       case "severity" ->
@@ -117,13 +138,15 @@ public final class Completer {
               .map(severity -> new Candidate(severity.word(), Candidate.Kind.PART_VALUE))
               .toList();
       case "stage" ->
-          known.dictionary().vocabulary().stages().stream()
-              .map(stage -> new Candidate(stage, Candidate.Kind.PART_VALUE))
-              .toList();
+          stages().stream().map(stage -> new Candidate(stage, Candidate.Kind.PART_VALUE)).toList();
       case "source" ->
           List.of(new Candidate("\"common practice, no source\"", Candidate.Kind.PART_VALUE));
       default -> judged(cursor);
     };
+  }
+
+  List<String> stages() {
+    return known.dictionary().vocabulary().stages();
   }
 
   private boolean isHeader(List<Piece> statement) {
@@ -132,7 +155,21 @@ public final class Completer {
   }
 
   private List<Candidate> judged(Cursor cursor) {
-    Judge judge = new Judge(new Probe(known, cursor.statement()), cursor.stem());
+    Judge judge = judge(cursor, cursor.stem());
+    Map<String, Candidate> good = sentence(judge, cursor);
+    for (String part : PARTS) {
+      offer(part, Candidate.Kind.PART, isPart(part, cursor) && judge.leads(part), good);
+    }
+    return List.copyOf(good.values());
+  }
+
+  /** A judge of what stands behind a text, at a place. */
+  Judge judge(Cursor cursor, String stem) {
+    return new Judge(new Probe(known, new Span(cursor.statement(), file.end())), stem);
+  }
+
+  /** What of a sentence can stand there. */
+  Map<String, Candidate> sentence(Judge judge, Cursor cursor) {
     Map<String, Candidate> good = new LinkedHashMap<>();
     if (isBareNumber(cursor.lastPiece())) {
       for (Unit unit : Units.all()) {
@@ -165,10 +202,7 @@ public final class Completer {
     for (String sign : SIGNS) {
       offer(sign, Candidate.Kind.SIGN, judge.leads(sign), good);
     }
-    for (String part : PARTS) {
-      offer(part, Candidate.Kind.PART, isPart(part, cursor) && judge.leads(part), good);
-    }
-    return List.copyOf(good.values());
+    return good;
   }
 
   private static void arithmetic(Judge judge, boolean bare, Map<String, Candidate> good) {
@@ -194,14 +228,13 @@ public final class Completer {
         .isPresent();
   }
 
-  private static void offer(
-      String word, Candidate.Kind kind, boolean fits, Map<String, Candidate> good) {
+  static void offer(String word, Candidate.Kind kind, boolean fits, Map<String, Candidate> good) {
     if (fits && !word.isEmpty()) {
       good.putIfAbsent(word, new Candidate(word, kind));
     }
   }
 
-  private static boolean isBareNumber(String piece) {
+  static boolean isBareNumber(String piece) {
     return !piece.isEmpty()
         && piece.chars().allMatch(c -> (c >= '0' && c <= '9') || "./-".indexOf(c) >= 0)
         && piece.chars().anyMatch(Character::isDigit);
@@ -261,14 +294,16 @@ public final class Completer {
     return !(let && (part.equals("severity") || part.equals("stage"))) && !isGiven(part, cursor);
   }
 
-  private boolean isGiven(String part, Cursor cursor) {
+  /** True if the statement has the part, before or behind the place. */
+  boolean isGiven(String part, Cursor cursor) {
+    String first = part.replaceAll(" .*", "");
     for (List<Piece> statement : statements) {
       if (statement.get(0).span().start() == cursor.statement()) {
         return statement.stream()
             .filter(piece -> !piece.span().equals(cursor.word()))
             .filter(piece -> piece.kind() == Piece.Kind.PART)
             .anyMatch(
-                piece -> text.substring(piece.span().start(), piece.span().end()).equals(part));
+                piece -> text.substring(piece.span().start(), piece.span().end()).equals(first));
       }
     }
     return false;

@@ -23,10 +23,10 @@ record Cursor(Span word, boolean startsLine, int statement, String before, List<
   }
 
   /** The place; empty within quotes and comments, where words of the language say nothing. */
-  static Optional<Cursor> at(String text, List<List<Piece>> statements, int offset) {
+  static Optional<Cursor> at(String text, Span file, List<List<Piece>> statements, int offset) {
     Span word = word(text, offset);
     boolean startsLine = word.start() == 0 || isLineEnd(text.charAt(word.start() - 1));
-    int statement = statement(statements, word.start());
+    int statement = statement(file, statements, word.start());
     String before = text.substring(statement, word.start());
     List<List<Piece>> read = StatementReader.pieces(new SourceText("", before));
     List<Piece> pieces = read.isEmpty() ? List.of() : read.get(0);
@@ -81,8 +81,8 @@ record Cursor(Span word, boolean startsLine, int statement, String before, List<
     return c == '\n' || c == '\r';
   }
 
-  private static int statement(List<List<Piece>> statements, int offset) {
-    int start = 0;
+  private static int statement(Span file, List<List<Piece>> statements, int offset) {
+    int start = file.start();
     for (List<Piece> pieces : statements) {
       int first = pieces.get(0).span().start();
       if (first < offset) {

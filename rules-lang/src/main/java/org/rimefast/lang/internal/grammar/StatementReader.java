@@ -115,6 +115,13 @@ public final class StatementReader {
     return pieces;
   }
 
+  /** The same of one file of a text. */
+  public static List<List<Piece>> pieces(SourceText source, int part) {
+    List<List<Piece>> pieces = new ArrayList<>();
+    new Tokens(source, part).statements().forEach(run -> pieces.add(Pieces.of(run.tokens())));
+    return pieces;
+  }
+
   private void readRun(Tokens.Run run) {
     Optional<ParserRuleContext> tree = tree(run);
     if (tree.isEmpty()) {
