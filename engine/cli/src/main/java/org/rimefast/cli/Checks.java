@@ -1,5 +1,6 @@
 package org.rimefast.cli;
 
+import org.rimefast.lang.rule.Rule;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -42,6 +43,9 @@ interface Checks {
 
   /** How well cases pin a standard down. */
   StandardStrength strength(Standard standard, List<Case> cases);
+
+  /** A rule in one canonical sentence, where it can be said so. */
+  Optional<String> readAs(Rule rule);
 
   /** Reads a plan file. */
   PlanReading read(Path file) throws IOException;

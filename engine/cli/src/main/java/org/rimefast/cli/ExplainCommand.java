@@ -14,6 +14,7 @@ import org.rimefast.report.TextOptions;
 final class ExplainCommand {
   private final CommandLineWords words;
   private final String name;
+  private final Checks checks;
   private final Inputs inputs;
   private final Output out;
   private final Output err;
@@ -32,6 +33,7 @@ final class ExplainCommand {
           "no standard is named; give --standard and a name or file. The command \"rimefast"
               + " standards\" lists the shipped names.");
     }
+    this.checks = checks;
     this.inputs = new Inputs(checks, surroundings.in());
     this.out = out;
     this.err = err;
@@ -55,7 +57,7 @@ final class ExplainCommand {
     Standard standard = compilation.standard().get();
     StringBuilder text = new StringBuilder();
     for (String id : words.parameters()) {
-      Optional<String> rule = RuleReport.write(standard, id, layout);
+      Optional<String> rule = RuleReport.write(standard, id, checks::readAs, layout);
       if (rule.isEmpty()) {
         throw unknown(id, standard);
       }

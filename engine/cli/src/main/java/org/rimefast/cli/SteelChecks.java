@@ -1,5 +1,7 @@
 package org.rimefast.cli;
 
+import org.rimefast.lang.Paraphrase;
+import org.rimefast.lang.rule.Rule;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -75,6 +77,11 @@ final class SteelChecks implements Checks {
     CaseRunner runner = new CaseRunner(dictionary(), SteelChecks::plan);
     return new StrengthMeter(dictionary(), runner)
         .measure(standard, cases.stream().map(runner::prepare).toList());
+  }
+
+  @Override
+  public Optional<String> readAs(Rule rule) {
+    return new Paraphrase(dictionary().vocabulary()).of(rule).text();
   }
 
   @Override

@@ -118,6 +118,11 @@ final class FakeChecks implements Checks {
   }
 
   @Override
+  public Optional<String> readAs(Rule rule) {
+    return Optional.empty();
+  }
+
+  @Override
   public WaiverCompilation compileWaivers(SourceText text, Standard standard) {
     return new WaiverCompiler(
             Vocabulary.builder().noun(new Noun("box", "box", "boxes", List.of())).build())

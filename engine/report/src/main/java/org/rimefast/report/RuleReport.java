@@ -1,6 +1,7 @@
 package org.rimefast.report;
 
 import java.util.Optional;
+import java.util.function.Function;
 import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.report.internal.Page;
@@ -20,6 +21,19 @@ public final class RuleReport {
    * @return empty if the standard has no such rule
    */
   public static Optional<String> write(Standard standard, String id, TextOptions options) {
+    return write(standard, id, rule -> Optional.empty(), options);
+  }
+
+  /**
+   * The same, with the rule said in other words.
+   *
+   * @param readAs says a rule in one canonical sentence, where it can be said so
+   */
+  public static Optional<String> write(
+      Standard standard,
+      String id,
+      Function<Rule, Optional<String>> readAs,
+      TextOptions options) {
     Optional<Rule> rule = standard.rule(id);
     Optional<Rule> gone =
         standard.withdrawn().stream()
@@ -30,7 +44,7 @@ public final class RuleReport {
         .map(
             found -> {
               Page page = new Page(options);
-              new RuleText(page, standard, found, rule.isEmpty()).write();
+              new RuleText(page, standard, found, rule.isEmpty()).write(readAs.apply(found));
               return page.toString();
             });
   }

@@ -31,14 +31,19 @@ public final class RuleText {
     this.withdrawn = withdrawn;
   }
 
-  /** Writes it. */
-  public void write() {
+  /**
+   * Writes it.
+   *
+   * @param readAs the rule in other words
+   */
+  public void write(Optional<String> readAs) {
     page.paragraph(0, FindingText.title(rule));
     if (withdrawn) {
       page.paragraph(0, "WITHDRAWN: the standard does not ask this any more.");
     }
     page.blank();
     field("rule", rule.sentence());
+    readAs.ifPresent(words -> field("read as", words));
     field("severity", rule.severity().word());
     field("stage", rule.stage());
     field("because", rule.because());
