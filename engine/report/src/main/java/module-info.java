@@ -2,6 +2,7 @@
 module org.rimefast.report {
   requires transitive org.rimefast.check;
   requires com.fasterxml.jackson.core;
+  requires gg.jte.runtime;
   requires java.xml;
   requires static org.jspecify;
 

@@ -50,10 +50,15 @@ public final class Checker {
   public Checker(Dictionary dictionary, Standard standard) {
     this.dictionary = dictionary;
     this.standard = standard;
-    standardHash = Hashes.sha256(standard.source().text().getBytes(StandardCharsets.UTF_8));
+    standardHash = hash(standard);
     words = new Words(dictionary.lookup());
     standard.rules().forEach(rule -> place(rule.stage()));
     programs = standard.rules().stream().map(rule -> new RuleProgram(rule, words)).toList();
+  }
+
+  /** SHA-256 of a standard's text with all that it includes and builds on, in hex. */
+  public static String hash(Standard standard) {
+    return Hashes.sha256(standard.source().text().getBytes(StandardCharsets.UTF_8));
   }
 
   /** The standard. */

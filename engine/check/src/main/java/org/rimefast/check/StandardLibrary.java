@@ -15,7 +15,8 @@ import org.rimefast.lang.source.SourceText;
  * The standards that are shipped in jars on the class or module path.
  *
  * <p>A jar ships standards as {@code META-INF/rimefast/NAME.rime}, and lists their names, one a
- * line, in {@code META-INF/rimefast/standards.index}.
+ * line, in {@code META-INF/rimefast/standards.index}. Its cases may stand beside it, as {@code
+ * META-INF/rimefast/NAME.cases.rime}, and the plans that they name in folders there.
  */
 public final class StandardLibrary {
   private static final String FOLDER = "META-INF/rimefast/";
@@ -51,6 +52,30 @@ public final class StandardLibrary {
       return Optional.of(new SourceText("standard " + name, text(in)));
     } catch (IOException e) {
       throw new UncheckedIOException("the shipped standard " + name + " cannot be read", e);
+    }
+  }
+
+  /** The text of the cases that are shipped beside a standard. */
+  public static Optional<SourceText> cases(String name) {
+    return names().contains(name)
+        ? file(name + ".cases.rime")
+            .map(
+                bytes ->
+                    new SourceText(
+                        "cases of standard " + name, new String(bytes, StandardCharsets.UTF_8)))
+        : Optional.empty();
+  }
+
+  /**
+   * A file that is shipped beside the standards: a plan of their cases.
+   *
+   * @param name from the folder of the standards on, with forward slashes
+   */
+  public static Optional<byte[]> file(String name) {
+    try (InputStream in = loader().getResourceAsStream(FOLDER + name)) {
+      return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
+    } catch (IOException e) {
+      throw new UncheckedIOException("the shipped file " + name + " cannot be read", e);
     }
   }
 

@@ -9,11 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.rimefast.check.cases.CaseResults;
-import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.Compilation;
 import org.rimefast.lang.cases.Case;
 import org.rimefast.lang.rule.Standard;
-import org.rimefast.lang.source.SourceText;
 import org.rimefast.report.CaseReport;
 import org.rimefast.report.JunitXml;
 import org.rimefast.report.PlanFaultReport;
@@ -24,9 +22,6 @@ import org.rimefast.report.UnusableInput;
 
 /** {@code rimefast cases}. A standard that cannot be used keeps no other from its turn. */
 final class CasesCommand {
-  private static final String END = ".rime";
-  private static final String CASES_END = ".cases.rime";
-
   private final List<String> files;
   private final Optional<String> xml;
   private final boolean strength;
@@ -49,9 +44,10 @@ final class CasesCommand {
       if (file.equals("-")) {
         throw words.problem("cases stand in files and beside them; name a file.");
       }
-      if (file.endsWith(CASES_END)) {
-        String stem = file.substring(0, file.length() - CASES_END.length());
-        throw words.problem("name the standard, " + stem + END + "; its cases are found by it.");
+      if (file.endsWith(CaseFiles.CASES_END)) {
+        String stem = file.substring(0, file.length() - CaseFiles.CASES_END.length());
+        throw words.problem(
+            "name the standard, " + stem + CaseFiles.END + "; its cases are found by it.");
       }
     }
     this.xml = words.value("--junit");
@@ -105,37 +101,18 @@ final class CasesCommand {
 
   /** The cases in a standard's file and those beside it; empty if any of them cannot be used. */
   private Optional<List<Case>> cases(String file, Standard standard) {
-    List<Case> all = new ArrayList<>(standard.cases());
-    String stem = file.endsWith(END) ? file.substring(0, file.length() - END.length()) : file;
-    String beside = stem + CASES_END;
-    if (Files.exists(Path.of(beside))) {
-      Inputs.Read<Inputs.RuleFile> read = inputs.rules(beside);
-      read.unusable().ifPresent(this::tell);
-      if (read.value().isEmpty()) {
-        return Optional.empty();
-      }
-      Optional<List<Case>> more = compiled(read.value().get().source(), standard);
-      if (more.isEmpty()) {
-        return Optional.empty();
-      }
-      all.addAll(more.get());
-    }
-    if (all.isEmpty()) {
+    Optional<List<Case>> all = new CaseFiles(checks, inputs, err, layout).ofFile(file, standard);
+    anyUnusable |= all.isEmpty();
+    if (all.isPresent() && all.get().isEmpty()) {
       anyUnusable = true;
       err.print(
-          file + ": this standard has no case; write one in it, or in " + beside + " beside it.\n");
+          file
+              + ": this standard has no case; write one in it, or in "
+              + CaseFiles.beside(file)
+              + " beside it.\n");
       return Optional.empty();
     }
-    return Optional.of(all);
-  }
-
-  private Optional<List<Case>> compiled(SourceText text, Standard standard) {
-    CaseCompilation compilation = checks.compileCases(text, standard);
-    if (!compilation.diagnostics().isEmpty()) {
-      err.print(StandardFaultReport.write(compilation, layout));
-    }
-    anyUnusable |= !compilation.isUsable();
-    return compilation.isUsable() ? Optional.of(compilation.cases()) : Optional.empty();
+    return all;
   }
 
   private boolean written(String file) {

@@ -18,6 +18,7 @@ import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
 import org.rimefast.lang.source.SourceFinder;
 import org.rimefast.lang.source.SourceText;
+import org.rimefast.lang.vocabulary.Vocabulary;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanReading;
 
@@ -29,8 +30,14 @@ interface Checks {
   /** The names of the shipped standards. */
   List<String> shippedNames();
 
+  /** The words that rules are written with. */
+  Vocabulary vocabulary();
+
   /** The text of a shipped standard. */
   Optional<SourceText> shipped(String name);
+
+  /** The text of the cases that are shipped beside a standard. */
+  Optional<SourceText> shippedCases(String name);
 
   /** Compiles a standard with all that it includes and builds on. */
   Compilation compile(SourceText text, SourceFinder finder);
@@ -46,6 +53,9 @@ interface Checks {
 
   /** A rule in one canonical sentence, where it can be said so. */
   Optional<String> readAs(Rule rule);
+
+  /** Runs the cases of a shipped standard, whose plans are shipped too. */
+  CaseResults runShippedCases(Standard standard, List<Case> cases);
 
   /** Reads a plan file. */
   PlanReading read(Path file) throws IOException;

@@ -94,6 +94,23 @@ final class Commands {
     return new CommandLine(spec);
   }
 
+  static CommandLine document() {
+    CommandSpec spec = spec("rimefast document", Option.DOCUMENT);
+    spec.addPositional(several("STANDARD", "Name of a shipped standard, or a file of rules."));
+    spec.usageMessage()
+        .customSynopsis("rimefast document STANDARD [--out FILE]")
+        .description(
+            "",
+            "Writes a standard as one HTML page for people, to read on a screen or in print: each"
+                + " rule with its limits, reasons, sources and changes, and its cases with what"
+                + " came of them. The page stands alone and runs no script.",
+            "")
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(documentExitCodes())
+        .footer("", "Example:", "  rimefast document house.rime --out house.html");
+    return new CommandLine(spec);
+  }
+
   static CommandLine explain() {
     CommandSpec spec = spec("rimefast explain", Option.EXPLAIN);
     spec.addPositional(several("RULE", "Name of a rule."));
@@ -169,6 +186,7 @@ final class Commands {
             "  check         check plans against a standard",
             "  cases         run the cases of a standard",
             "  cost          tell how the work of each rule grows",
+            "  document      write a standard as a page for people",
             "  explain       say what a rule asks and who changed it",
             "  format        lay files of rules out in one way",
             "  language-server",
@@ -340,6 +358,16 @@ final class Commands {
         " " + ExitCode.UNUSABLE,
         "a file cannot be read or written or has other faults (the other files are still seen"
             + " to), or what was done cannot be told");
+    putCommon(codes);
+    return codes;
+  }
+
+  private static Map<String, String> documentExitCodes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    codes.put(" " + ExitCode.SOUND, "the page is written, whatever came of the cases");
+    codes.put(
+        " " + ExitCode.UNUSABLE,
+        "the standard or its cases cannot be used, or the page cannot be written");
     putCommon(codes);
     return codes;
   }

@@ -15,6 +15,7 @@ public final class Main {
   private static final String CHECK = "check";
   private static final String CASES = "cases";
   private static final String COST = "cost";
+  private static final String DOCUMENT = "document";
   private static final String EXPLAIN = "explain";
   private static final String FORMAT = "format";
   private static final String LANGUAGE_SERVER = "language-server";
@@ -95,6 +96,7 @@ public final class Main {
       case CHECK -> check(rest);
       case CASES -> cases(rest);
       case COST -> cost(rest);
+      case DOCUMENT -> document(rest);
       case EXPLAIN -> explain(rest);
       case FORMAT -> format(rest);
       case LANGUAGE_SERVER -> languageServer(rest);
@@ -148,6 +150,14 @@ public final class Main {
     return new CasesCommand(parsed, checks, surroundings, out, err).run();
   }
 
+  private int document(List<String> words) throws UsageProblem {
+    if (words.contains("--help")) {
+      return print(Commands.help(Commands.document()));
+    }
+    CommandLineWords parsed = Commands.parse(Commands.document(), words);
+    return new DocumentCommand(parsed, checks, surroundings, out, err).run();
+  }
+
   private int explain(List<String> words) throws UsageProblem {
     if (words.contains("--help")) {
       return print(Commands.help(Commands.explain()));
@@ -191,6 +201,7 @@ public final class Main {
             CHECK,
             CASES,
             COST,
+            DOCUMENT,
             EXPLAIN,
             FORMAT,
             LANGUAGE_SERVER,

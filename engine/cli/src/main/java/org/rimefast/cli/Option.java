@@ -86,6 +86,13 @@ record Option(String name, String label, String description, boolean repeats) {
           DEBUG,
           HELP);
 
+  /** The options of {@code rimefast document}. */
+  static final List<Option> DOCUMENT =
+      List.of(
+          valued("--out", "FILE", "The file that gets the page; standard output if not given."),
+          DEBUG,
+          HELP);
+
   /** The options of {@code rimefast language-server}. */
   static final List<Option> LANGUAGE_SERVER = List.of(DEBUG, HELP);
 

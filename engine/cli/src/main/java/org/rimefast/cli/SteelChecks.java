@@ -30,6 +30,7 @@ import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
 import org.rimefast.lang.source.SourceFinder;
 import org.rimefast.lang.source.SourceText;
+import org.rimefast.lang.vocabulary.Vocabulary;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanLimits;
 import org.rimefast.plan.PlanReader;
@@ -58,6 +59,16 @@ final class SteelChecks implements Checks {
   }
 
   @Override
+  public Vocabulary vocabulary() {
+    return dictionary().vocabulary();
+  }
+
+  @Override
+  public Optional<SourceText> shippedCases(String name) {
+    return StandardLibrary.cases(name);
+  }
+
+  @Override
   public Compilation compile(SourceText text, SourceFinder finder) {
     return new RuleCompiler(dictionary().vocabulary()).compile(text, finder);
   }
@@ -82,6 +93,12 @@ final class SteelChecks implements Checks {
   @Override
   public Optional<String> readAs(Rule rule) {
     return new Paraphrase(dictionary().vocabulary()).of(rule).text();
+  }
+
+  @Override
+  public CaseResults runShippedCases(Standard standard, List<Case> cases) {
+    return new CaseRunner(dictionary(), (caseFile, name) -> StandardLibrary.file(name))
+        .run(standard, cases);
   }
 
   @Override

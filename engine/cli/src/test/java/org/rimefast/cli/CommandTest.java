@@ -125,6 +125,12 @@ class CommandTest {
         "wrong-waivers-json", "check hold.json --format json --waivers wrong-waivers.rime" + today);
     runs.put("waivers-are-a-folder", "check hold.json --waivers ./." + today);
     runs.put("format-waivers", "format --check waivers.rime");
+    runs.put("help-document", "document --help");
+    runs.put("document-no-standard", "document");
+    runs.put("document-two-standards", "document house.rime wrong.rime");
+    runs.put("document-unknown-standard", "document cold-steel-module");
+    runs.put("document-wrong-standard", "document wrong.rime");
+    runs.put("document-into-rules", "document house.rime --out house.rime");
     runs.put("help-explain", "explain --help");
     runs.put("explain", "explain box-clear-of-steel" + standard);
     runs.put("explain-unknown-rule", "explain box-clear-of-stel" + standard);

@@ -230,6 +230,18 @@ class RimefastJarIT {
   }
 
   @Test
+  void aStandardIsWrittenAsAPage() throws Exception {
+    Path page = folder.resolve("page.html");
+    Run run =
+        run(List.of("-Dfile.encoding=ISO-8859-1"), "document", STANDARD, "--out", page.toString());
+    assertThat(run).isEqualTo(new Run(0, "", ""));
+    assertThat(Files.readString(page))
+        .startsWith("<!DOCTYPE html>\n")
+        .contains("id=\"box-in-outer-bay\"")
+        .endsWith("</html>\n");
+  }
+
+  @Test
   void aWrongCommandLineIsTold() throws Exception {
     Run run = run(List.of(), "check", DEMO, "--standrad", STANDARD);
     assertThat(run.code()).isEqualTo(ExitCode.USAGE);
@@ -256,12 +268,14 @@ class RimefastJarIT {
   @Test
   void licencesOfAllThatIsInTheJarAreInTheJar() throws IOException {
     try (JarFile jar = new JarFile(JAR.toFile())) {
-      // Apache-2.0 of picocli, Jackson and Gson; MIT of SLF4J; BSD-3-Clause of the ANTLR runtime
+      // Apache-2.0 of picocli, Jackson, Gson and jte; MIT of SLF4J; BSD-3-Clause of the ANTLR
+      // runtime
       // and of LSP4J.
       assertThat(entry(jar, "META-INF/LICENSE")).contains("Apache License");
       assertThat(entry(jar, "META-INF/LICENSE.txt")).contains("Permission is hereby granted");
       assertThat(entry(jar, "META-INF/NOTICE")).contains("Jackson");
       assertThat(entry(jar, "META-INF/licenses/antlr4-runtime.txt")).contains("BSD 3-clause");
+      assertThat(entry(jar, "META-INF/licenses/jte-runtime.txt")).contains("Apache License");
       assertThat(entry(jar, "META-INF/licenses/lsp4j.txt")).contains("BSD 3-clause");
       assertThat(entry(jar, "META-INF/FastDoubleParser-LICENSE")).isNotEmpty();
       assertThat(entry(jar, "META-INF/Schubfach-LICENSE")).isNotEmpty();

@@ -1,9 +1,10 @@
 /**
  * What people and other programs read of a check.
  *
- * <p>What enters: the result of a check, or the faults of a plan or standard that cannot be used.
- * What leaves: text for people, JSON for programs. What may never be in it: a decision. Everything
- * printed was decided, measured and worded by the check.
+ * <p>What enters: the result of a check, or the faults of a plan or standard that cannot be used; a
+ * standard and what came of its cases. What leaves: text and pages for people, JSON for programs.
+ * What may never be in it: a decision. Everything printed was decided, measured and worded by the
+ * check.
  *
  * <p>Use:
  *

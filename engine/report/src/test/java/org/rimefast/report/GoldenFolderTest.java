@@ -26,6 +26,7 @@ class GoldenFolderTest {
               "amended.txt",
               "amended.json",
               "explain.txt",
+              "standard.html",
               "everything.json",
               "unusable.json",
               "cases.txt",

@@ -87,7 +87,7 @@ public final class RuleText {
     page.blank();
     page.section("STANDARDS, THE LOWEST FIRST");
     boolean written = false;
-    for (Standard layer : chain()) {
+    for (Standard layer : LayerChain.of(standard)) {
       String name = layer.name() + " edition " + layer.edition();
       List<Change> changes = rule.changes().stream().filter(change -> isBy(change, layer)).toList();
       Optional<Rule> there = layer.rule(rule.id());
@@ -117,15 +117,5 @@ public final class RuleText {
     page.paragraph(6, ChangeText.what(change));
     page.hang(6, "because", 10, Ink.NONE, change.because());
     change.source().ifPresent(source -> page.hang(6, "source", 10, Ink.NONE, source));
-  }
-
-  private List<Standard> chain() {
-    List<Standard> chain = new ArrayList<>(List.of(standard));
-    Optional<Standard> base = standard.base();
-    while (base.isPresent()) {
-      chain.add(0, base.get());
-      base = base.get().base();
-    }
-    return chain;
   }
 }
