@@ -117,8 +117,7 @@ class AuthoringMistakesTest {
               "scope too wide",
               "each bar where it is metal must not pass",
               "each bar must not pass"),
-          new Mistake(
-              "scope too narrow", "run must not stand proud", "cable must not stand proud"),
+          new Mistake("scope too narrow", "run must not stand proud", "cable must not stand proud"),
           new Mistake(
               "another scope",
               "each luminaire where it is on the roof must",

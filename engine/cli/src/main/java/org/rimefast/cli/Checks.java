@@ -1,6 +1,5 @@
 package org.rimefast.cli;
 
-import org.rimefast.lang.rule.Rule;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,6 +13,7 @@ import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.Compilation;
 import org.rimefast.lang.WaiverCompilation;
 import org.rimefast.lang.cases.Case;
+import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
 import org.rimefast.lang.source.SourceFinder;

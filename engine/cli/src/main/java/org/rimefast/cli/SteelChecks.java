@@ -1,7 +1,5 @@
 package org.rimefast.cli;
 
-import org.rimefast.lang.Paraphrase;
-import org.rimefast.lang.rule.Rule;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,10 +20,12 @@ import org.rimefast.check.cases.StrengthMeter;
 import org.rimefast.lang.CaseCompilation;
 import org.rimefast.lang.CaseCompiler;
 import org.rimefast.lang.Compilation;
+import org.rimefast.lang.Paraphrase;
 import org.rimefast.lang.RuleCompiler;
 import org.rimefast.lang.WaiverCompilation;
 import org.rimefast.lang.WaiverCompiler;
 import org.rimefast.lang.cases.Case;
+import org.rimefast.lang.rule.Rule;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
 import org.rimefast.lang.source.SourceFinder;

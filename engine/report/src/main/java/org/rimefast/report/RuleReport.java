@@ -30,10 +30,7 @@ public final class RuleReport {
    * @param readAs says a rule in one canonical sentence, where it can be said so
    */
   public static Optional<String> write(
-      Standard standard,
-      String id,
-      Function<Rule, Optional<String>> readAs,
-      TextOptions options) {
+      Standard standard, String id, Function<Rule, Optional<String>> readAs, TextOptions options) {
     Optional<Rule> rule = standard.rule(id);
     Optional<Rule> gone =
         standard.withdrawn().stream()

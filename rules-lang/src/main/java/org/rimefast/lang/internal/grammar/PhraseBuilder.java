@@ -101,7 +101,8 @@ final class PhraseBuilder {
     if (tree instanceof RimeParser.ConditionalItemContext choice) {
       return conditional(choice.conditional(), span);
     }
-    return new Phrase.GroupItem(clauses.condition(((RimeParser.GroupItemContext) tree).condition()), span);
+    return new Phrase.GroupItem(
+        clauses.condition(((RimeParser.GroupItemContext) tree).condition()), span);
   }
 
   /** From the last condition to the first, each of them within the one before it. */
@@ -121,7 +122,10 @@ final class PhraseBuilder {
       Span from = ClauseBuilder.spanOf(tree.condition(i)).to(otherwise.span());
       Phrase.Item inner =
           new Phrase.ConditionalItem(
-              clauses.condition(tree.condition(i)), clauses.operand(tree.operand(i)), otherwise, from);
+              clauses.condition(tree.condition(i)),
+              clauses.operand(tree.operand(i)),
+              otherwise,
+              from);
       otherwise = new Phrase(List.of(inner), from);
     }
     return new Phrase.ConditionalItem(

@@ -16,7 +16,6 @@ import org.rimefast.lang.rule.Variable;
 import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.DiagnosticCode;
 import org.rimefast.lang.source.Span;
-import org.rimefast.lang.vocabulary.Link;
 import org.rimefast.lang.vocabulary.Noun;
 
 /** Reads what names an element. */

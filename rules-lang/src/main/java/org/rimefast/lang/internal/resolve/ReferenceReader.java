@@ -4,13 +4,7 @@ import static org.rimefast.lang.internal.resolve.PhraseReader.quoted;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.internal.message.English;
-import org.rimefast.lang.internal.syntax.Phrase;
-import org.rimefast.lang.rule.Argument;
-import org.rimefast.lang.rule.Condition;
-import org.rimefast.lang.rule.Condition.Quantified.Quantifier;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Variable;
 import org.rimefast.lang.source.Diagnostic;
