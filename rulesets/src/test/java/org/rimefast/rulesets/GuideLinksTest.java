@@ -46,7 +46,8 @@ class GuideLinksTest {
         .contains(
             "(rulesets/writing-a-standard.md)",
             "(rulesets/writing-a-plan.md)",
-            "(rulesets/language-server.md)");
+            "(rulesets/language-server.md)",
+            "(examples/tamarack-house/README.md)");
   }
 
   @ParameterizedTest

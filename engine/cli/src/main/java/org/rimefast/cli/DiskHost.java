@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.rimefast.check.StandardFiles;
 import org.rimefast.check.Dictionary;
 import org.rimefast.check.StandardLibrary;
 import org.rimefast.check.cases.CaseProblem;
@@ -47,7 +48,7 @@ final class DiskHost implements EditorHost {
 
   @Override
   public Optional<String> read(String uri) {
-    return path(uri).flatMap(FileFinder::text);
+    return path(uri).flatMap(StandardFiles::text);
   }
 
   @Override

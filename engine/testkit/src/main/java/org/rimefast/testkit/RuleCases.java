@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.DynamicTest;
 import org.rimefast.check.Checker;
 import org.rimefast.check.Dictionary;
+import org.rimefast.check.StandardFiles;
 import org.rimefast.check.SteelModules;
 import org.rimefast.check.cases.CaseResult;
 import org.rimefast.check.cases.CaseResults;
@@ -32,7 +33,8 @@ import org.rimefast.report.TextOptions;
 
 /**
  * The cases of a standard as tests. They stand in the standard's own file {@code NAME.rime}, or in
- * {@code NAME.cases.rime} beside it.
+ * {@code NAME.cases.rime} beside it. What it includes stands beside it too; what it builds on is a
+ * shipped standard, or stands beside it.
  *
  * <p>Use:
  *
@@ -77,7 +79,8 @@ public final class RuleCases {
 
   /**
    * The ids of the rules that no case expects to be broken, in the order of the standard: nothing
-   * shows that they find anything.
+   * shows that they find anything. Of a standard that builds on another, only the rules that it
+   * added or amended.
    *
    * @throws AssertionError if the standard or its cases do not compile, or it has no case
    * @throws UncheckedIOException if a file cannot be read
@@ -102,7 +105,8 @@ public final class RuleCases {
   }
 
   private static RuleCases read(Path file, Dictionary dictionary) {
-    Compilation compilation = new RuleCompiler(dictionary.vocabulary()).compile(text(file));
+    Compilation compilation =
+        new RuleCompiler(dictionary.vocabulary()).compile(text(file), StandardFiles.beside(file));
     Standard standard =
         compilation
             .standard()

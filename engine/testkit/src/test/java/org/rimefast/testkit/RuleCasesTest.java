@@ -50,6 +50,15 @@ class RuleCasesTest {
   }
 
   @Test
+  void aStandardMayIncludeFilesAndBuildOnAnotherAndIsAskedForItsOwnRulesOnly() {
+    Path layered = STANDARDS.resolve("layered.rime");
+    assertThat(RuleCases.of(layered).map(DynamicTest::getDisplayName))
+        .containsExactly("a floor without foam [floor-foamed]");
+    assertThat(RuleCases.of(layered)).allSatisfy(test -> test.getExecutable().execute());
+    assertThat(RuleCases.neverBroken(layered)).containsExactly("front-sheet");
+  }
+
+  @Test
   void aStandardThatDoesNotCompileOrHasNoCaseIsNoSuccess() {
     assertThatThrownBy(() -> RuleCases.of(STANDARDS.resolve("faulty.rime")))
         .isInstanceOf(AssertionError.class)

@@ -222,6 +222,10 @@ final class ValueWriter implements Value.Visitor<String> {
       }
       return words + " of ";
     }
+    if (value instanceof Value.Lookup lookup
+        && lookup.owner().equals(new Reference.Bound(aggregate.variable()))) {
+      return lookup.table().name() + " of ";
+    }
     clause.hinder(
         Obstacle.Kind.MADE_OF_NO_PROPERTY,
         "A total, average, largest or smallest can only be of a property of the "

@@ -5,6 +5,7 @@ import static org.rimefast.lang.internal.resolve.PhraseReader.quoted;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.lang.internal.message.English;
 import org.rimefast.lang.rule.Argument;
@@ -50,7 +51,7 @@ final class AggregateReader {
     if (function == Function.COUNT) {
       phrase.misses().at(next, () -> List.of("of"));
       if (phrase.word(next).equals("of")) {
-        over(place, next + 1, function, null, List.of(), scope, readings);
+        over(place, next + 1, function, null, scope, readings);
       }
       return;
     }
@@ -67,10 +68,46 @@ final class AggregateReader {
         if (!filled.isOk() || !filled.openings().isEmpty()) {
           readings.add(filled.map(arguments -> noOpenings(place, filled.end())));
         } else if (phrase.word(filled.end()).equals("of")) {
-          over(place, filled.end() + 1, function, entry.word(), filled.get(), scope, readings);
+          Made made = Made.of(entry.word(), filled.get());
+          over(place, filled.end() + 1, function, made, scope, readings);
         }
       }
     }
+    for (Tables.Named named : phrase.tables().all()) {
+      int end = phrase.matchEnd(named.parts(), next);
+      if (end < 0) {
+        continue;
+      }
+      phrase.misses().at(end, () -> List.of("of"));
+      if (phrase.word(end).equals("of")) {
+        over(place, end + 1, function, made(named), scope, readings);
+      }
+    }
+  }
+
+  /**
+   * What each element gives.
+   *
+   * @param owner which elements have one
+   * @param name how it is called: {@code distance to _}
+   * @param of what a certain element gives
+   */
+  private record Made(Noun owner, String name, BiFunction<Reference, Span, Result<Value>> of) {
+    static Made of(Property property, List<Argument> arguments) {
+      return new Made(
+          property.owner(),
+          property.pattern(),
+          (owner, span) -> Result.ok(new Value.Of(property, owner, arguments, span)));
+    }
+
+    String words() {
+      return RelationWords.beforeSlot(name);
+    }
+  }
+
+  private Made made(Tables.Named named) {
+    TableReader tables = new TableReader(phrase);
+    return new Made(named.noun(), named.name(), (owner, span) -> tables.of(named, owner, span));
   }
 
   private List<String> numberWords() {
@@ -94,8 +131,7 @@ final class AggregateReader {
       int place,
       int nounAt,
       Function function,
-      @Nullable Property property,
-      List<Argument> arguments,
+      @Nullable Made made,
       Scope scope,
       List<Reading<Value>> readings) {
     List<PhraseReader.Found<Kind>> plurals = phrase.findKinds(nounAt, true);
@@ -105,7 +141,7 @@ final class AggregateReader {
             nounAt,
             () ->
                 phrase.kinds().stream()
-                    .filter(kind -> property == null || kind.noun().isA(property.owner()))
+                    .filter(kind -> made == null || kind.noun().isA(made.owner()))
                     .map(Kind::plural)
                     .toList());
     for (PhraseReader.Found<Kind> found : plurals) {
@@ -114,7 +150,7 @@ final class AggregateReader {
         readings.add(Reading.bad(found.end(), early, scope));
         continue;
       }
-      readings.add(aggregate(place, nounAt, found, function, property, arguments, scope));
+      readings.add(aggregate(place, nounAt, found, function, made, scope));
     }
     for (PhraseReader.Found<Kind> found : phrase.findKinds(nounAt, false)) {
       if (!found.word().singular().equals(found.word().plural())) {
@@ -139,8 +175,7 @@ final class AggregateReader {
       int nounAt,
       PhraseReader.Found<Kind> found,
       Function function,
-      @Nullable Property property,
-      List<Argument> arguments,
+      @Nullable Made made,
       Scope scope) {
     Kind kind = found.word();
     Variable variable = scope.next(kind.noun());
@@ -164,18 +199,14 @@ final class AggregateReader {
             phrase.span(nounAt, found.end()),
             phrase.span(nounAt, end));
     Span span = phrase.span(place, end);
-    if (property == null) {
+    if (made == null) {
       ValueType.Number count = ValueType.Number.count();
       return Reading.ok(
           end,
           new Value.Aggregate(function, variable, condition, Optional.empty(), count, span),
           scope);
     }
-    return new Reading<>(
-        end,
-        ofProperty(function, property, arguments, variable, condition, span),
-        List.of(),
-        scope);
+    return new Reading<>(end, of(function, made, variable, condition, span), List.of(), scope);
   }
 
   private static Optional<Condition> both(
@@ -185,31 +216,30 @@ final class AggregateReader {
         : per.or(() -> where);
   }
 
-  private static Result<Value> ofProperty(
-      Function function,
-      Property property,
-      List<Argument> arguments,
-      Variable variable,
-      Optional<Condition> where,
-      Span span) {
+  private static Result<Value> of(
+      Function function, Made made, Variable variable, Optional<Condition> where, Span span) {
     Noun noun = variable.noun();
-    if (!noun.isA(property.owner())) {
+    if (!noun.isA(made.owner())) {
       return Result.bad(
           Problems.error(
               DiagnosticCode.WRONG_OWNER,
               span,
               English.sentence(English.withArticle(noun.singular()))
                   + " has no "
-                  + RelationWords.beforeSlot(property.pattern())
+                  + made.words()
                   + ".",
-              English.sentence(English.withArticle(property.owner().singular())) + " has one."));
+              English.sentence(English.withArticle(made.owner().singular())) + " has one."));
     }
-    if (!(property.type() instanceof ValueType.Number number)) {
+    Result<Value> of = made.of().apply(new Reference.Bound(variable), span);
+    if (!of.isOk()) {
+      return of;
+    }
+    if (!(of.get().type() instanceof ValueType.Number number)) {
       return Result.bad(
           Problems.error(
               DiagnosticCode.WRONG_TYPE,
               span,
-              "The " + property + " is no number, so it has no " + name(function) + ".",
+              "The " + made.name() + " is no number, so it has no " + name(function) + ".",
               "Count instead: number of " + noun.plural() + " (where ...)."));
     }
     if (function == Function.TOTAL && number.dimension().isPoint()) {
@@ -220,9 +250,8 @@ final class AggregateReader {
               "Temperatures have no total.",
               "Write \"average\", \"smallest\" or \"largest\"."));
     }
-    Reference owner = new Reference.Bound(variable);
-    Value of = new Value.Of(property, owner, arguments, span);
-    return Result.ok(new Value.Aggregate(function, variable, where, Optional.of(of), number, span));
+    return Result.ok(
+        new Value.Aggregate(function, variable, where, Optional.of(of.get()), number, span));
   }
 
   private static String name(Function function) {

@@ -40,7 +40,8 @@ final class TableReader {
     }
   }
 
-  private Result<Value> of(Tables.Named named, Reference owner, Span span) {
+  /** The value that a table gives for an element. */
+  Result<Value> of(Tables.Named named, Reference owner, Span span) {
     if (!owner.noun().isA(named.noun())) {
       return Result.bad(
           Problems.error(

@@ -70,8 +70,12 @@ final class AggregateWords {
   }
 
   private static String number(Value.Aggregate aggregate) {
-    return aggregate.of().orElse(null) instanceof Value.Of of && of.arguments().isEmpty()
-        ? of.property().pattern()
+    Value of = aggregate.of().orElse(null);
+    if (of instanceof Value.Lookup lookup) {
+      return lookup.table().name();
+    }
+    return of instanceof Value.Of each && each.arguments().isEmpty()
+        ? each.property().pattern()
         : "value";
   }
 }

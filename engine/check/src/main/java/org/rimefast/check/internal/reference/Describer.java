@@ -3,6 +3,7 @@ package org.rimefast.check.internal.reference;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.rule.Condition;
@@ -14,6 +15,9 @@ import org.rimefast.lang.vocabulary.Relation;
 
 /** Says in words what an expression is about, with the elements' own names. */
 final class Describer {
+  private static final Pattern BE_SO_MANY =
+      Pattern.compile("^be (?=(?:an?|some|no|another|each|every|at|exactly|all) )");
+
   private final Scope scope;
 
   Describer(Scope scope) {
@@ -130,27 +134,56 @@ final class Describer {
 
   /**
    * How many of the elements of a quantifier meet it: {@code box R-3 touches none of the 65 studs},
-   * or {@code none of the 12 brackets: "some bracket holds it"}.
+   * {@code box R-3 does not touch the one stud}, or {@code "some bracket holds it": none of the 12
+   * brackets}.
    *
    * @param count {@code none}, {@code all}, a number, or {@code whether} for a question
    */
   String quantified(Condition.Quantified quantified, String count, int all) {
     boolean question = count.equals("whether");
+    boolean notTheOne = all == 1 && count.equals("none");
     String many =
         all == 1 ? "the one " + singular(quantified) : "the " + all + " " + plural(quantified);
     if (quantified.body() instanceof Condition.Holds holds
         && holds.arguments().size() == 1
         && isVariable(holds.arguments().get(0), quantified)) {
-      String subject = ElementFinder.label(holds.subject(), scope);
-      Relation relation = holds.relation();
-      String verb =
-          relation.form() == Relation.Form.BE ? "is " + relation.pattern() : relation.third();
-      String object = question ? "one of " + many : count + " of " + many;
-      return (question ? "whether " : "") + subject + " " + verb.replace("_", object);
+      String object = all == 1 ? many : question ? "one of " + many : count + " of " + many;
+      return (question ? "whether " : "")
+          + ElementFinder.label(holds.subject(), scope)
+          + said(holds.relation(), !notTheOne).replace("_", object);
     }
-    return question
-        ? "\"" + quote(quantified.span()) + "\" for " + many
-        : "\"" + quote(quantified.span()) + "\": " + count + " of " + many;
+    String what = bare(quote(quantified.span()));
+    if (question) {
+      return "\"" + what + "\" for " + many;
+    }
+    String which = all > 1 ? count + " of " + many : notTheOne ? "not " + many : many;
+    return "\"" + what + "\": " + which;
+  }
+
+  private static String said(Relation relation, boolean so) {
+    if (relation.form() == Relation.Form.BE) {
+      return (so ? " is " : " is not ") + relation.pattern();
+    }
+    return so ? " " + relation.third() : " does not " + relation.pattern();
+  }
+
+  /** Without parentheses around all of it, and without the "be" of "there must be a box". */
+  private static String bare(String quoted) {
+    boolean enclosed = quoted.startsWith("(") && closing(quoted) == quoted.length() - 1;
+    String inner = enclosed ? quoted.substring(1, quoted.length() - 1) : quoted;
+    return BE_SO_MANY.matcher(inner).replaceFirst("");
+  }
+
+  /** Where the parenthesis that the text begins with is closed. */
+  private static int closing(String text) {
+    int open = 0;
+    for (int at = 0; at < text.length(); at++) {
+      open += text.charAt(at) == '(' ? 1 : text.charAt(at) == ')' ? -1 : 0;
+      if (open == 0) {
+        return at;
+      }
+    }
+    return -1;
   }
 
   private static boolean isVariable(Argument argument, Condition.Quantified quantified) {
