@@ -231,7 +231,9 @@ final class OtherStatements {
   private void judged(List<String> words, Candidate.Kind kind) {
     Judge judge = completer.judge(cursor, cursor.stem());
     for (String word : words) {
-      Completer.offer(word, kind, judge.leads(word), good);
+      // Before anything but a date, this is a word like any other.
+      String tried = word.equals("from") ? "from 2026-11-01" : word;
+      Completer.offer(word, kind, judge.leads(tried), good);
     }
   }
 
