@@ -59,6 +59,11 @@ public record CaseResults(Standard standard, List<CaseResult> results) {
   }
 
   private boolean isItsOwn(Rule rule) {
+    return isItsOwn(standard, rule);
+  }
+
+  /** True for a rule that the standard wrote or amended, not the one that it builds on. */
+  static boolean isItsOwn(Standard standard, Rule rule) {
     return standard.base().isEmpty()
         || rule.changes().stream().anyMatch(change -> change.standard().equals(standard.name()));
   }

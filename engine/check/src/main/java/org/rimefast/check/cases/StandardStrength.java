@@ -7,7 +7,7 @@ import org.rimefast.lang.rule.Standard;
  * How well cases pin a standard down.
  *
  * @param standard the standard
- * @param rules one for each rule, in the order of the standard
+ * @param rules one for each rule that it wrote or amended, in its order
  */
 public record StandardStrength(Standard standard, List<RuleStrength> rules) {
   /** Copies the list. */

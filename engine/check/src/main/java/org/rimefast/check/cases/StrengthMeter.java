@@ -36,17 +36,21 @@ public final class StrengthMeter {
     this.runner = runner;
   }
 
-  /** Measures all rules of a standard by these cases. */
+  /**
+   * Measures the rules of a standard by these cases. Of one that builds on another, only those that
+   * it wrote or amended: the others are pinned down by the cases of the standard below.
+   */
   public StandardStrength measure(Standard standard, List<PreparedCase> cases) {
     Checker checker = new Checker(dictionary, standard);
     List<RuleStrength> rules = new ArrayList<>();
-    for (Rule rule : standard.rules()) {
-      List<PreparedCase> own =
+    List<Rule> own = standard.rules().stream().filter(r -> CaseResults.isItsOwn(standard, r)).toList();
+    for (Rule rule : own) {
+      List<PreparedCase> looking =
           cases.stream()
               .filter(prepared -> looksAt(prepared, rule.id()))
               .filter(prepared -> runner.isAsExpected(checker, rule.id(), prepared))
               .toList();
-      rules.add(measure(checker, standard, rule, own));
+      rules.add(measure(checker, standard, rule, looking));
     }
     return new StandardStrength(standard, rules);
   }
