@@ -43,7 +43,8 @@ public final class StrengthMeter {
   public StandardStrength measure(Standard standard, List<PreparedCase> cases) {
     Checker checker = new Checker(dictionary, standard);
     List<RuleStrength> rules = new ArrayList<>();
-    List<Rule> own = standard.rules().stream().filter(r -> CaseResults.isItsOwn(standard, r)).toList();
+    List<Rule> own =
+        standard.rules().stream().filter(r -> CaseResults.isItsOwn(standard, r)).toList();
     for (Rule rule : own) {
       List<PreparedCase> looking =
           cases.stream()
