@@ -15,7 +15,8 @@ import org.rimefast.plan.Plan;
  * @param rules one for each rule that was due, in the order of the standard
  * @param notDue ids of the rules that are due only after the stage asked for
  * @param waivers every waiver that was handed in, and what came of it, in the order handed in
- * @param unaskedReadings readings of the plan that no inspect item of the standard asks for
+ * @param unaskedReadings readings of the plan that count for nothing: no inspect item of the
+ *     standard asks for them, or their day has not come yet
  */
 public record CheckResult(
     String engine,

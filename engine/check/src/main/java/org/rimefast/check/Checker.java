@@ -68,7 +68,7 @@ public final class Checker {
 
   /** Checks a plan. */
   public CheckResult check(Plan plan, CheckOptions options) {
-    return check(new PlanFacts(plan, dictionary), options);
+    return check(new PlanFacts(plan, dictionary, options.asOf()), options);
   }
 
   /**
@@ -89,7 +89,7 @@ public final class Checker {
    *     as today, or a waiver is for a rule that the standard does not have
    */
   public CheckResult check(Plan plan, CheckOptions options, List<Waiver> waivers) {
-    return check(new PlanFacts(plan, dictionary), options, waivers);
+    return check(new PlanFacts(plan, dictionary, options.asOf()), options, waivers);
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.rimefast.check;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -41,6 +42,7 @@ public final class PlanFacts {
   private final Map<String, Membership> members = new ConcurrentHashMap<>();
   private final Map<Object, Object> kept = new ConcurrentHashMap<>();
   private final Map<String, @Nullable InspectReading[]> readings = new HashMap<>();
+  private final Optional<LocalDate> asOf;
   private final int runsFrom;
   private final int openingsFrom;
   private final int facesFrom;
@@ -48,9 +50,20 @@ public final class PlanFacts {
 
   private record Membership(int[] handles, boolean[] isMember) {}
 
-  /** Makes a plan ready for the words of a dictionary. */
+  /** Makes a plan ready for the words of a dictionary; all its readings count. */
   public PlanFacts(Plan plan, Dictionary dictionary) {
+    this(plan, dictionary, Optional.empty());
+  }
+
+  /**
+   * Makes a plan ready for the words of a dictionary.
+   *
+   * @param asOf the day that counts as today: nobody can have read anything after it, so a reading
+   *     of a later day counts for nothing; all count if empty
+   */
+  public PlanFacts(Plan plan, Dictionary dictionary, Optional<LocalDate> asOf) {
     this.plan = plan;
+    this.asOf = asOf;
     this.dictionary = dictionary;
     geometry = ModuleGeometry.of(plan);
     List<Element> all = new ArrayList<>(plan.parts());
@@ -74,9 +87,14 @@ public final class PlanFacts {
     plan.readings().forEach(this::take);
   }
 
+  /** True for a reading of a day that has not come yet. */
+  boolean isOfTheFuture(InspectReading reading) {
+    return asOf.isPresent() && reading.when().isAfter(asOf.get());
+  }
+
   private void take(InspectReading reading) {
     int handle = handleOf(reading);
-    if (handle >= 0) {
+    if (handle >= 0 && !isOfTheFuture(reading)) {
       @Nullable InspectReading[] known =
           readings.computeIfAbsent(reading.inspect(), id -> new InspectReading[size()]);
       InspectReading before = known[handle];

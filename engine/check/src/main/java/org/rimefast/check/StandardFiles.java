@@ -55,9 +55,20 @@ public final class StandardFiles implements SourceFinder {
   private static Optional<SourceText> read(Path folder, String name) {
     try {
       Path file = folder.resolve(name);
-      return text(file).map(text -> new SourceText(file.toString().replace('\\', '/'), text));
+      return isWithin(folder, file)
+          ? text(file).map(text -> new SourceText(file.toString().replace('\\', '/'), text))
+          : Optional.empty();
     } catch (InvalidPathException e) {
       return Optional.empty();
+    }
+  }
+
+  /** True for a file that is there and to which no link leads out of the folder. */
+  private static boolean isWithin(Path folder, Path file) {
+    try {
+      return file.toRealPath().startsWith(folder.toRealPath());
+    } catch (IOException e) {
+      return false;
     }
   }
 

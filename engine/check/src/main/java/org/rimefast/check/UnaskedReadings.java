@@ -38,6 +38,10 @@ final class UnaskedReadings {
   }
 
   private Optional<String> why(InspectReading reading, int handle, String label) {
+    if (facts.isOfTheFuture(reading)) {
+      return Optional.of(
+          "its day, " + reading.when() + ", has not come yet, so it counts for nothing");
+    }
     Optional<RuleProgram> program = programs.apply(reading.inspect());
     if (program.isEmpty()) {
       return Optional.of("the standard has no inspect item " + reading.inspect());

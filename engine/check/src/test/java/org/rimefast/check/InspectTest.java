@@ -177,6 +177,27 @@ class InspectTest {
   }
 
   @Test
+  void aReadingOfADayThatHasNotComeYetCountsForNothingAndIsTold() {
+    Plan plan =
+        plan(
+            reading("covers-inward", "A", "no", "2026-11-20")
+                + ","
+                + reading("covers-inward", "A", "yes", "2027-11-20"));
+    Checker checker = new Checker(Given.DICTIONARY, COVERS);
+    CheckOptions today =
+        new CheckOptions(
+            java.util.Optional.empty(),
+            java.util.Optional.of(java.time.LocalDate.parse("2026-11-25")),
+            1);
+    CheckResult result = checker.check(plan, today);
+    assertThat(result.count(Verdict.BROKEN)).isEqualTo(1);
+    assertThat(result.unaskedReadings())
+        .extracting(UnaskedReading::why)
+        .containsExactly("its day, 2027-11-20, has not come yet, so it counts for nothing");
+    assertThat(checker.check(plan, CheckOptions.DEFAULT).count(Verdict.MET)).isEqualTo(1);
+  }
+
+  @Test
   void aReadingThatNobodyAsksForIsTold() {
     Standard both =
         Given.standard(

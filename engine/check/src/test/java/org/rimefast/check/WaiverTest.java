@@ -14,6 +14,7 @@ import org.rimefast.lang.WaiverCompilation;
 import org.rimefast.lang.WaiverCompiler;
 import org.rimefast.lang.rule.Standard;
 import org.rimefast.lang.rule.Waiver;
+import org.rimefast.lang.source.Diagnostic;
 import org.rimefast.lang.source.SourceText;
 import org.rimefast.plan.Plan;
 
@@ -130,6 +131,43 @@ class WaiverTest {
     assertThat(
             checker.check(tolerant, on("2026-11-25"), waivers(waive.formatted("29 mm"))).waived())
         .isEqualTo(1);
+  }
+
+  @Test
+  void aBoundOfOneLimitLetsNoOtherLimitGo() {
+    String bound = "waive r for \"A\"\n  down to 30 mm\n" + PARTS;
+    // Box A is 31.4 mm from the steel and 47.6 mm deep.
+    assertThat(waived("box must have clearance >= 2 in and have depth <= 50 mm", bound)).isOne();
+    assertThat(waived("box must have clearance >= 2 in and have depth <= 40 mm", bound)).isZero();
+    assertThat(waived("box must not (have clearance < 2 in or have depth > 50 mm)", bound)).isOne();
+    assertThat(waived("box must not (have clearance < 2 in or have depth > 40 mm)", bound))
+        .isZero();
+  }
+
+  @Test
+  void whatIsMeasuredIsTheSideThatThePlanDecides() {
+    String down = "waive r for \"A\"\n  down to 30 mm\n" + PARTS;
+    String sentence = "for each box, 2 times gap must be at most its clearance";
+    assertThat(waived(sentence, down)).isOne();
+    assertThat(waived(sentence, down.replace("30 mm", "32 mm"))).isZero();
+    Standard standard = Given.rule("let gap be 25 mm\n\n", sentence);
+    assertThat(compiled(down.replace("down to 30", "up to 200"), standard).diagnostics())
+        .extracting(Diagnostic::headline)
+        .containsExactly("The rule r asks for at least, so a waiver reaches down.");
+  }
+
+  private static int waived(String sentence, String statements) {
+    Standard standard = Given.rule("let gap be 25 mm\n\n", sentence);
+    WaiverCompilation compiled = compiled(statements, standard);
+    assertThat(compiled.diagnostics()).isEmpty();
+    return new Checker(Given.DICTIONARY, standard)
+        .check(PLAN, on("2026-11-25"), compiled.waivers())
+        .waived();
+  }
+
+  private static WaiverCompilation compiled(String statements, Standard standard) {
+    return new WaiverCompiler(Given.DICTIONARY.vocabulary())
+        .compile(new SourceText("w.rime", "waivers for test\n\n" + statements), standard);
   }
 
   @Test

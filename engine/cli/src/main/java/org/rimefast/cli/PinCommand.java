@@ -88,6 +88,10 @@ final class PinCommand {
 
   /** What this command puts right; in a base, only the base's own file can be pinned. */
   private static boolean isOfPin(Diagnostic diagnostic, Compilation compilation) {
+    if (diagnostic.code() == DiagnosticCode.TOO_MANY_ERRORS) {
+      // Those that are shown say whether there is another fault.
+      return true;
+    }
     return (diagnostic.code() == DiagnosticCode.MISSING_SEEN
             || diagnostic.code() == DiagnosticCode.CHANGED_RULE)
         && compilation.pins().stream()

@@ -80,7 +80,7 @@ final class SiteText {
       return;
     }
     page.blank();
-    page.paragraph(2, "Readings that decide nothing, because no inspect item asks for them:");
+    page.paragraph(2, "Readings that decide nothing:");
     for (UnaskedReading unasked : result.unaskedReadings()) {
       page.hang(
           4,

@@ -45,31 +45,48 @@ final class LimitFinder implements Condition.Visitor<List<LimitFinder.Found>> {
 
   @Override
   public List<Found> visitAnd(Condition.And and) {
-    return parts(and.parts(), parts -> new Condition.And(parts, and.span()));
+    return parts(and.parts(), !negated, parts -> new Condition.And(parts, and.span()));
   }
 
   @Override
   public List<Found> visitOr(Condition.Or or) {
-    return parts(or.parts(), parts -> new Condition.Or(parts, or.span()));
+    return parts(or.parts(), negated, parts -> new Condition.Or(parts, or.span()));
   }
 
-  private List<Found> parts(List<Condition> parts, Function<List<Condition>, Condition> joined) {
+  /**
+   * The limits of several parts.
+   *
+   * @param allNeeded true if all of them must hold: then those that set other limits stay, because
+   *     a waiver that bounds one number lets no other go
+   */
+  private List<Found> parts(
+      List<Condition> parts, boolean allNeeded, Function<List<Condition>, Condition> joined) {
     List<Found> found = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       int place = i;
       for (Found one : parts.get(i).accept(this)) {
         found.add(
-            whole
-                ? one.wrapped(
-                    changed -> {
-                      List<Condition> all = new ArrayList<>(parts);
-                      all.set(place, changed);
-                      return joined.apply(all);
-                    })
-                : one);
+            one.wrapped(
+                changed -> {
+                  List<Condition> kept = new ArrayList<>();
+                  for (int j = 0; j < parts.size(); j++) {
+                    if (j == place) {
+                      kept.add(changed);
+                    } else if (whole || (allNeeded && isOfNumbers(parts.get(j)))) {
+                      kept.add(parts.get(j));
+                    }
+                  }
+                  return kept.size() == 1 ? kept.get(0) : joined.apply(kept);
+                }));
       }
     }
     return found;
+  }
+
+  private static boolean isOfNumbers(Condition part) {
+    return !in(part).isEmpty()
+        || (part instanceof Condition.Compare compare
+            && compare.left().type() instanceof ValueType.Number);
   }
 
   @Override
@@ -86,7 +103,10 @@ final class LimitFinder implements Condition.Visitor<List<LimitFinder.Found>> {
     if (isEquality || !(compare.left().type() instanceof ValueType.Number)) {
       return List.of();
     }
-    boolean limitLeft = isFixed(compare.left()) && !isFixed(compare.right());
+    if (isFixed(compare.left()) && isFixed(compare.right())) {
+      return List.of();
+    }
+    boolean limitLeft = isFixed(compare.left());
     boolean floor =
         (compare.comparison() == Comparison.AT_LEAST
                 || compare.comparison() == Comparison.MORE_THAN)
@@ -113,8 +133,17 @@ final class LimitFinder implements Condition.Visitor<List<LimitFinder.Found>> {
         measured, sign, Typing.adapt(here, measured.type()), compare.span());
   }
 
+  /** True for a value that the standard gives and no measuring changes. */
   private static boolean isFixed(Value value) {
-    return value instanceof Value.Literal || value instanceof Value.Named;
+    if (value instanceof Value.Arithmetic sum) {
+      return isFixed(sum.left()) && isFixed(sum.right());
+    }
+    if (value instanceof Value.Conditional choice) {
+      return isFixed(choice.then()) && isFixed(choice.otherwise());
+    }
+    return value instanceof Value.Literal
+        || value instanceof Value.Named
+        || value instanceof Value.Lookup;
   }
 
   @Override

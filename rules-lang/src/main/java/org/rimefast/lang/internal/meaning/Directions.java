@@ -189,8 +189,9 @@ final class Directions implements Condition.Visitor<Direction>, Value.Visitor<Di
     Direction value = aggregate.of().map(of -> of.accept(this)).orElse(Direction.STILL);
     Direction byWhere =
         switch (aggregate.function()) {
-          case COUNT, LARGEST -> where;
-          case SMALLEST, NEAREST -> where.reversed();
+          case COUNT -> where;
+          // Of none there is no smallest or largest: what was broken may come to be undecided.
+          case SMALLEST, NEAREST, LARGEST -> where == Direction.STILL ? where : Direction.UNKNOWN;
           case TOTAL -> times(where, aggregate.of().map(signs::of).orElse(0));
           case AVERAGE -> where == Direction.STILL ? where : Direction.UNKNOWN;
         };
