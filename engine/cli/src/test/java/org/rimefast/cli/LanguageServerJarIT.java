@@ -40,7 +40,7 @@ import org.junit.jupiter.api.Test;
 
 /** The language server as an editor starts it: the jar, in a process of its own. */
 class LanguageServerJarIT {
-  private static final String URI = "file:///work/house.rime";
+  private static final String URI = "file:///jobs/house.rime";
   private static final String RULE =
       "standard t edition 1\n\nrule x \"\ud83e\uddca\" box must touch a stub severity fix stage framing"
           + " because \"b\" source \"s\"\n";

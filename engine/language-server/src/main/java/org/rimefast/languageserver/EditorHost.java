@@ -8,7 +8,7 @@ import org.rimefast.lang.source.SourceText;
 
 /**
  * What the server needs of the program that runs it. Asked by several threads at once. Files are
- * named by their URIs, as editors name them: {@code file:///work/house.rime}.
+ * named by their URIs, as editors name them: {@code file:///jobs/house.rime}.
  */
 public interface EditorHost {
   /** The text of a shipped standard. */

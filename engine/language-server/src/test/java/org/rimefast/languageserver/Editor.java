@@ -47,7 +47,7 @@ final class Editor implements LanguageClient, AutoCloseable {
   /** Longer than any machine takes; only what hangs runs into it. */
   static final long PATIENCE = 60;
 
-  static final String URI = "file:///work/house.rime";
+  static final String URI = "file:///jobs/house.rime";
 
   private final LanguageServer server;
   private final CompletableFuture<Integer> exitCode = new CompletableFuture<>();

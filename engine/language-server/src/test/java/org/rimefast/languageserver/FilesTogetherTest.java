@@ -35,7 +35,7 @@ import org.rimefast.lang.source.SourceText;
 
 /** Standards of several files, their cases and their waivers. All of them are invented. */
 class FilesTogetherTest {
-  private static final String FOLDER = "file:///work/";
+  private static final String FOLDER = "file:///jobs/";
   private static final String PARTS =
       "  severity fix\n  stage framing\n  because \"b\"\n  source \"s\"\n\n";
   private static final String BASE =

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** Cases that are run from the editor. The plan is invented. */
 class RunCasesTest {
-  private static final String CASES_URI = "file:///work/house.cases.rime";
+  private static final String CASES_URI = "file:///jobs/house.cases.rime";
   private static final String PLAN =
       """
       {"format": "rimefast-plan-1", "id": "small", "title": "Small (invented)", "units": "mm",
@@ -64,7 +64,7 @@ class RunCasesTest {
   private final Editor editor = Editor.ready(disk);
 
   RunCasesTest() {
-    disk.put("file:///work/small.json", PLAN);
+    disk.put("file:///jobs/small.json", PLAN);
   }
 
   @AfterEach
