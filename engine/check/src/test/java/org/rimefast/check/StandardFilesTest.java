@@ -9,40 +9,29 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rimefast.lang.source.SourceText;
 
-/** What a standard on disk is made of is found beside it. */
+/** What a standard on disk is made of lies in its folder. */
 class StandardFilesTest {
-  @TempDir Path folder;
+  @TempDir private Path folder;
 
-  private StandardFiles files() {
-    return StandardFiles.beside(folder.resolve("house.rime"));
+  @Test
+  void whatLiesInTheFolderOrBelowItIsFound() throws IOException {
+    Path rules = Files.createDirectories(folder.resolve("house/rules"));
+    Files.writeString(rules.resolve("doors.rime"), "\uFEFF-- doors");
+    assertThat(StandardFiles.beside(folder.resolve("house/house.rime")).include("rules/doors.rime"))
+        .map(SourceText::text)
+        .contains("-- doors");
   }
 
   @Test
-  void aFileOfItsFolderIsIncludedWithoutItsByteOrderMark() throws IOException {
-    Files.createDirectories(folder.resolve("parts"));
-    Files.writeString(folder.resolve("parts/doors.rime"), "\uFEFF-- 5 °C");
-    assertThat(files().include("parts/doors.rime").map(SourceText::text)).contains("-- 5 °C");
-  }
-
-  @Test
-  void whatIsNoTextIsNotThere() throws IOException {
-    Files.write(folder.resolve("latin.rime"), new byte[] {(byte) 0xe9, '\n'});
-    assertThat(files().include("latin.rime")).isEmpty();
-    assertThat(files().include("nowhere.rime")).isEmpty();
-    assertThat(files().include(".")).isEmpty();
-    assertThat(files().include("a\0b")).isEmpty();
-  }
-
-  @Test
-  void aBaseThatIsNotShippedStandsBesideIt() throws IOException {
-    Files.writeString(folder.resolve("base.rime"), "standard base edition 1");
-    assertThat(files().base("base", "1").map(SourceText::text)).contains("standard base edition 1");
-    assertThat(files().base("other", "1")).isEmpty();
-    assertThat(files().ofBase("base", "1").include("base.rime")).isPresent();
-  }
-
-  @Test
-  void aStandardNamedWithoutAFolderStandsInTheCurrentOne() {
-    assertThat(StandardFiles.beside(Path.of("house.rime")).include("pom.xml")).isPresent();
+  void aLinkThatLeadsOutOfTheFolderIsNotFollowed() throws IOException {
+    Path house = Files.createDirectories(folder.resolve("house"));
+    Path outside = Files.writeString(folder.resolve("outside.rime"), "-- of nobody's business");
+    Path inside = Files.writeString(house.resolve("inside.rime"), "-- ours");
+    Files.createSymbolicLink(house.resolve("out.rime"), outside);
+    Files.createSymbolicLink(house.resolve("in.rime"), inside);
+    StandardFiles files = StandardFiles.beside(house.resolve("house.rime"));
+    assertThat(files.include("out.rime")).isEmpty();
+    assertThat(files.include("in.rime")).map(SourceText::text).contains("-- ours");
+    assertThat(files.include("nowhere.rime")).isEmpty();
   }
 }
