@@ -2,7 +2,6 @@ package org.rimefast.cli;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
@@ -31,7 +30,7 @@ final class Commands {
                 + " standard goes to standard error.",
             "")
         .exitCodeListHeading("%nExit codes:%n")
-        .exitCodeList(checkExitCodes())
+        .exitCodeList(ExitCodeWords.check())
         .footer(
             "",
             "Example:",
@@ -54,7 +53,7 @@ final class Commands {
                 + " as it stands, and why is told on standard error.",
             "")
         .exitCodeListHeading("%nExit codes:%n")
-        .exitCodeList(formatExitCodes())
+        .exitCodeList(ExitCodeWords.format())
         .footer("", "Example:", "  rimefast format house.rime");
     return new CommandLine(spec);
   }
@@ -72,7 +71,7 @@ final class Commands {
                 + " why, and the rules that no case expects to be broken.",
             "")
         .exitCodeListHeading("%nExit codes:%n")
-        .exitCodeList(casesExitCodes())
+        .exitCodeList(ExitCodeWords.cases())
         .footer("", "Example:", "  rimefast cases house.rime --junit cases.xml");
     return new CommandLine(spec);
   }
@@ -89,7 +88,7 @@ final class Commands {
                 + " and as it is. A file with other faults is left as it is.",
             "")
         .exitCodeListHeading("%nExit codes:%n")
-        .exitCodeList(pinExitCodes())
+        .exitCodeList(ExitCodeWords.pin())
         .footer("", "Example:", "  rimefast pin house.rime");
     return new CommandLine(spec);
   }
@@ -106,7 +105,7 @@ final class Commands {
                 + " came of them. The page stands alone and runs no script.",
             "")
         .exitCodeListHeading("%nExit codes:%n")
-        .exitCodeList(documentExitCodes())
+        .exitCodeList(ExitCodeWords.document())
         .footer("", "Example:", "  rimefast document house.rime --out house.html");
     return new CommandLine(spec);
   }
@@ -122,7 +121,7 @@ final class Commands {
                 + " that builds on another made of it.",
             "")
         .exitCodeListHeading("%nExit codes:%n")
-        .exitCodeList(explainExitCodes())
+        .exitCodeList(ExitCodeWords.explain())
         .footer(
             "", "Example:", "  rimefast explain box-in-outer-bay --standard cold-steel-modules");
     return new CommandLine(spec);
@@ -139,7 +138,7 @@ final class Commands {
                 + " written. An editor starts it; it is of no use by hand.",
             "")
         .exitCodeListHeading("%nExit codes:%n")
-        .exitCodeList(languageServerExitCodes())
+        .exitCodeList(ExitCodeWords.languageServer())
         .footer("", "Example:", "  rimefast language-server");
     return new CommandLine(spec);
   }
@@ -150,7 +149,7 @@ final class Commands {
         .customSynopsis("rimefast standards")
         .description("", "Lists the shipped standards: name, edition, number of rules, title.", "")
         .exitCodeListHeading("%nExit codes:%n")
-        .exitCodeList(standardsExitCodes())
+        .exitCodeList(ExitCodeWords.standards())
         .footer("", "Example:", "  rimefast standards");
     return new CommandLine(spec);
   }
@@ -167,7 +166,7 @@ final class Commands {
                 + " serves is marked.",
             "")
         .exitCodeListHeading("%nExit codes:%n")
-        .exitCodeList(costExitCodes())
+        .exitCodeList(ExitCodeWords.cost())
         .footer("", "Example:", "  rimefast cost cold-steel-modules");
     return new CommandLine(spec);
   }
@@ -305,108 +304,5 @@ final class Commands {
               : builder.arity("0").build());
     }
     return spec;
-  }
-
-  private static Map<String, String> checkExitCodes() {
-    Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(
-        " " + ExitCode.SOUND, "nothing at or above --fail-on is broken, but for what is waived");
-    codes.put(
-        " " + ExitCode.FINDINGS,
-        "a rule at or above --fail-on is broken and not waived, or could not be worked out");
-    codes.put(
-        " " + ExitCode.UNUSABLE,
-        "whatever else was found: a plan, the standard or a file of waivers cannot be used (beside a"
-            + " plan that cannot, the others are still checked and reported), or the report cannot be"
-            + " written");
-    codes.put(
-        " " + ExitCode.UNDECIDED, "with --strict: nothing is broken, but a rule is undecided");
-    putCommon(codes);
-    return codes;
-  }
-
-  private static Map<String, String> formatExitCodes() {
-    Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(
-        " " + ExitCode.SOUND, "all that can be read is laid out; with --check: it was already");
-    codes.put(" " + ExitCode.FINDINGS, "with --check: a file would change");
-    codes.put(
-        " " + ExitCode.UNUSABLE,
-        "a file cannot be read or written (the other files are still seen to), or what was done"
-            + " cannot be told");
-    putCommon(codes);
-    return codes;
-  }
-
-  private static Map<String, String> casesExitCodes() {
-    Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(" " + ExitCode.SOUND, "every case came out as expected");
-    codes.put(" " + ExitCode.FINDINGS, "a case did not, or could not be run");
-    codes.put(
-        " " + ExitCode.UNUSABLE,
-        "a file cannot be read, does not compile or has no case (the others are still seen to), or"
-            + " a report cannot be written");
-    putCommon(codes);
-    return codes;
-  }
-
-  private static Map<String, String> pinExitCodes() {
-    Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(" " + ExitCode.SOUND, "all is accepted; with --check: it was already");
-    codes.put(" " + ExitCode.FINDINGS, "with --check: something is to be accepted");
-    codes.put(
-        " " + ExitCode.UNUSABLE,
-        "a file cannot be read or written or has other faults (the other files are still seen"
-            + " to), or what was done cannot be told");
-    putCommon(codes);
-    return codes;
-  }
-
-  private static Map<String, String> documentExitCodes() {
-    Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(" " + ExitCode.SOUND, "the page is written, whatever came of the cases");
-    codes.put(
-        " " + ExitCode.UNUSABLE,
-        "the standard or its cases cannot be used, or the page cannot be written");
-    putCommon(codes);
-    return codes;
-  }
-
-  private static Map<String, String> explainExitCodes() {
-    Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(" " + ExitCode.SOUND, "the rule is told");
-    codes.put(" " + ExitCode.UNUSABLE, "the standard cannot be used, or the rule cannot be told");
-    putCommon(codes);
-    return codes;
-  }
-
-  private static Map<String, String> languageServerExitCodes() {
-    Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(" " + ExitCode.SOUND, "the editor ended it as the protocol says");
-    codes.put(" " + ExitCode.FINDINGS, "it ended without being shut down first");
-    putCommon(codes);
-    return codes;
-  }
-
-  private static Map<String, String> standardsExitCodes() {
-    Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(" " + ExitCode.SOUND, "the list is written");
-    codes.put(" " + ExitCode.UNUSABLE, "the list cannot be written");
-    putCommon(codes);
-    return codes;
-  }
-
-  private static Map<String, String> costExitCodes() {
-    Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(" " + ExitCode.SOUND, "the list is written");
-    codes.put(
-        " " + ExitCode.UNUSABLE, "the standard cannot be used, or the list cannot be written");
-    putCommon(codes);
-    return codes;
-  }
-
-  private static void putCommon(Map<String, String> codes) {
-    codes.put(" " + ExitCode.USAGE, "the command line is wrong");
-    codes.put(" " + ExitCode.OUR_FAULT, "a fault of rimefast itself");
   }
 }
