@@ -164,11 +164,16 @@ final class Directions implements Condition.Visitor<Direction>, Value.Visitor<Di
           times(left, signs.of(arithmetic.right())).with(times(right, signs.of(arithmetic.left())));
       case DIVIDED_BY -> {
         int divisor = signs.of(arithmetic.right());
-        // A quotient falls as its divisor rises, as long as neither changes its sign.
+        boolean isNumber =
+            arithmetic.right() instanceof Value.Literal
+                || arithmetic.right() instanceof Value.Named;
+        // A quotient falls as its divisor rises, as long as neither changes its sign. A divisor
+        // that
+        // is counted or summed may come to be zero, and then there is no quotient.
         Direction byDivisor =
             right == Direction.STILL
                 ? Direction.STILL
-                : divisor == 0
+                : divisor == 0 || !isNumber
                     ? Direction.UNKNOWN
                     : times(right, signs.of(arithmetic.left())).reversed();
         yield times(left, divisor).with(byDivisor);
