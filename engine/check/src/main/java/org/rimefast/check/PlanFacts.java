@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.rimefast.check.internal.Fields;
 import org.rimefast.lang.vocabulary.Noun;
 import org.rimefast.plan.Amount;
+import org.rimefast.plan.Circuit;
 import org.rimefast.plan.Element;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.InspectReading;
@@ -20,14 +21,15 @@ import org.rimefast.plan.Opening;
 import org.rimefast.plan.Part;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.Run;
+import org.rimefast.plan.RunBuild;
 import org.rimefast.plan.geometry.ModuleGeometry;
 
 /**
  * A plan made ready for questions: every element has a handle, a number from 0, and what is worked
  * out once is kept as long as this object stands. Safe to share between threads.
  *
- * <p>Handles run over the parts of the plan, then its runs, its openings, the six faces, and last
- * the room.
+ * <p>Handles run over the parts of the plan, then its runs, its openings, its circuits, the
+ * conductors in its runs, the six faces, and last the room.
  */
 public final class PlanFacts {
   private static final Face[] FACES = Face.values();
@@ -45,8 +47,19 @@ public final class PlanFacts {
   private final Optional<LocalDate> asOf;
   private final int runsFrom;
   private final int openingsFrom;
+  private final int circuitsFrom;
   private final int facesFrom;
+  private final InRun[] conductors;
   private final int room;
+
+  /**
+   * One conductor.
+   *
+   * @param run the handle of its run
+   * @param number which one of its run it is, from 1
+   * @param group what the plan says of it; null if it does not say which conductors the run has
+   */
+  private record InRun(int run, int number, RunBuild.@Nullable Conductors group) {}
 
   private record Membership(int[] handles, boolean[] isMember) {}
 
@@ -71,9 +84,12 @@ public final class PlanFacts {
     all.addAll(plan.runs());
     openingsFrom = all.size();
     all.addAll(plan.openings());
-    facesFrom = all.size();
-    room = facesFrom + FACES.length;
+    circuitsFrom = all.size();
+    all.addAll(plan.circuits());
     elements = all.toArray(new Element[0]);
+    conductors = conductorsOf(plan.runs());
+    facesFrom = elements.length + conductors.length;
+    room = facesFrom + FACES.length;
     for (int handle = 0; handle < elements.length; handle++) {
       handlesById.put(elements[handle].id(), handle);
       handlesByPointer.putIfAbsent(elements[handle].pointer(), handle);
@@ -85,6 +101,26 @@ public final class PlanFacts {
     }
     handlesByPointer.put(plan.room().pointer(), room);
     plan.readings().forEach(this::take);
+  }
+
+  /** Every conductor; a run of which none is given stands for one of which nothing is known. */
+  private InRun[] conductorsOf(List<Run> runs) {
+    List<InRun> all = new ArrayList<>();
+    for (int i = 0; i < runs.size(); i++) {
+      int run = runsFrom + i;
+      List<RunBuild.Conductors> groups = runs.get(i).build().conductors();
+      if (groups == null) {
+        all.add(new InRun(run, 1, null));
+        continue;
+      }
+      int number = 1;
+      for (RunBuild.Conductors group : groups) {
+        for (int of = 0; of < group.count(); of++) {
+          all.add(new InRun(run, number++, group));
+        }
+      }
+    }
+    return all.toArray(new InRun[0]);
   }
 
   /** True for a reading of a day that has not come yet. */
@@ -172,7 +208,17 @@ public final class PlanFacts {
 
   /** True for an opening. */
   public boolean isOpening(int handle) {
-    return handle >= openingsFrom && handle < facesFrom;
+    return handle >= openingsFrom && handle < circuitsFrom;
+  }
+
+  /** True for a circuit. */
+  public boolean isCircuit(int handle) {
+    return handle >= circuitsFrom && handle < elements.length;
+  }
+
+  /** True for a conductor. */
+  public boolean isConductor(int handle) {
+    return handle >= elements.length && handle < facesFrom;
   }
 
   /** True for a face of the module. */
@@ -208,6 +254,24 @@ public final class PlanFacts {
   /** The opening with this handle. */
   public Opening opening(int handle) {
     return (Opening) elements[handle];
+  }
+
+  /** The circuit with this handle. */
+  public Circuit circuit(int handle) {
+    return (Circuit) elements[handle];
+  }
+
+  /** The handle of the run that a conductor is in. */
+  public int runOfConductor(int handle) {
+    return conductors[handle - elements.length].run();
+  }
+
+  /**
+   * What the plan says of a conductor; null if it does not say which conductors the run has, and
+   * this one stands for all of them.
+   */
+  public RunBuild.@Nullable Conductors conductor(int handle) {
+    return conductors[handle - elements.length].group();
   }
 
   /** The face with this handle. */
@@ -309,12 +373,22 @@ public final class PlanFacts {
     if (handle < elements.length) {
       return elements[handle].pointer();
     }
+    if (isConductor(handle)) {
+      RunBuild.Conductors group = conductor(handle);
+      return group != null
+          ? group.pointer()
+          : elements[runOfConductor(handle)].pointer() + "/conductors";
+    }
     return isRoom(handle) ? plan.room().pointer() : plan.face(face(handle)).pointer();
   }
 
   private String id(int handle) {
     if (handle < elements.length) {
       return elements[handle].id();
+    }
+    if (isConductor(handle)) {
+      InRun conductor = conductors[handle - elements.length];
+      return elements[conductor.run()].id() + "/" + conductor.number();
     }
     return "";
   }
@@ -328,6 +402,12 @@ public final class PlanFacts {
     }
     if (isOpening(handle)) {
       return "opening";
+    }
+    if (isCircuit(handle)) {
+      return "circuit";
+    }
+    if (isConductor(handle)) {
+      return "conductor";
     }
     return isRoom(handle) ? "room" : Fields.faceName(face(handle));
   }

@@ -1,7 +1,7 @@
 package org.rimefast.plan;
 
 /** Anything in a plan that has an id. */
-public sealed interface Element permits Opening, Part, Run {
+public sealed interface Element permits Circuit, Opening, Part, Run {
   /** Its id, unique in the plan. Items of a repeat are {@code ID-1}, {@code ID-2}, ... */
   String id();
 

@@ -1,5 +1,7 @@
 package org.rimefast.plan;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A hole cut in the shell.
  *
@@ -10,7 +12,21 @@ package org.rimefast.plan;
  * @param sill its lower edge, up the face
  * @param width its width, along the face
  * @param height its height, up the face
+ * @param door the leaf in it; null if the plan gives none
  */
 public record Opening(
-    String id, String pointer, Face face, Amount from, Amount sill, Amount width, Amount height)
-    implements Element {}
+    String id,
+    String pointer,
+    Face face,
+    Amount from,
+    Amount sill,
+    Amount width,
+    Amount height,
+    @Nullable Door door)
+    implements Element {
+  /** An opening without a door leaf. */
+  public Opening(
+      String id, String pointer, Face face, Amount from, Amount sill, Amount width, Amount height) {
+    this(id, pointer, face, from, sill, width, height, null);
+  }
+}

@@ -80,14 +80,28 @@ public sealed interface Part extends Element {
    * @param up its middle, up the face
    * @param width its extent across the web (toward the shell)
    * @param height its extent along the stud
+   * @param insert true if a bushing or grommet covers its edges; null if not given
+   * @param plate thickness of the steel plate that guards what passes; null if not given
    */
-  record ServiceHole(String pointer, Amount up, Amount width, Amount height) {}
+  record ServiceHole(
+      String pointer,
+      Amount up,
+      Amount width,
+      Amount height,
+      @Nullable Boolean insert,
+      @Nullable Amount plate) {
+    /** A hole of which no more is known than where it is. */
+    public ServiceHole(String pointer, Amount up, Amount width, Amount height) {
+      this(pointer, up, width, height, null, null);
+    }
+  }
 
   /**
    * A box for devices or connections.
    *
    * @param kind what kind of box
    * @param size the product size that it was given by, if any
+   * @param fittings what it holds
    */
   record Box(
       String id,
@@ -95,8 +109,20 @@ public sealed interface Part extends Element {
       Kind kind,
       @Nullable String size,
       Placement placement,
-      @Nullable Mount mount)
+      @Nullable Mount mount,
+      BoxFittings fittings)
       implements Electrical {
+    /** A box of which it is not known what it holds. */
+    public Box(
+        String id,
+        String pointer,
+        Kind kind,
+        @Nullable String size,
+        Placement placement,
+        @Nullable Mount mount) {
+      this(id, pointer, kind, size, placement, mount, BoxFittings.UNKNOWN);
+    }
+
     /** Kinds of box. */
     public enum Kind {
       DEVICE,

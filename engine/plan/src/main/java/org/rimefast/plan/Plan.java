@@ -18,6 +18,8 @@ import org.rimefast.units.Unit;
  * @param openings holes cut in the shell
  * @param parts studs, boxes, bars, brackets, panels and luminaires, in the order of those lists
  * @param runs cables and conduits
+ * @param circuits branch circuits
+ * @param foaming what the foam is sprayed with
  * @param readings what was found on site
  * @param source where it came from
  */
@@ -33,6 +35,8 @@ public record Plan(
     List<Opening> openings,
     List<Part> parts,
     List<Run> runs,
+    List<Circuit> circuits,
+    Foaming foaming,
     List<InspectReading> readings,
     PlanSource source) {
   /** What the first field of a plan file says. */
@@ -44,10 +48,11 @@ public record Plan(
     openings = List.copyOf(openings);
     parts = List.copyOf(parts);
     runs = List.copyOf(runs);
+    circuits = List.copyOf(circuits);
     readings = List.copyOf(readings);
   }
 
-  /** A plan of a module that nobody has looked at on site. */
+  /** A plan without circuits of a module that nobody has looked at on site. */
   public Plan(
       String id,
       String title,
@@ -73,6 +78,8 @@ public record Plan(
         openings,
         parts,
         runs,
+        List.of(),
+        Foaming.UNKNOWN,
         List.of(),
         source);
   }
@@ -109,6 +116,8 @@ public record Plan(
         openings,
         parts,
         runs,
+        circuits,
+        foaming,
         readings,
         other);
   }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
+import org.rimefast.plan.Foaming;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.PlanLimits;
 import org.rimefast.plan.PlanSource;
@@ -115,6 +116,8 @@ public final class Assembler {
             openings.openings(),
             parts.parts(),
             runs.runs(),
+            List.of(),
+            Foaming.UNKNOWN,
             readings.readings(),
             new PlanSource("", "", Map.of())));
   }

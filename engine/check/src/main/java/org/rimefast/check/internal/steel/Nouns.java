@@ -21,6 +21,8 @@ final class Nouns {
   static final Noun RUN = noun("run", "runs", ITEM);
   static final Noun CABLE = noun("cable", "cables", RUN);
   static final Noun CONDUIT = noun("conduit", "conduits", RUN);
+  static final Noun CIRCUIT = noun("circuit", "circuits");
+  static final Noun CONDUCTOR = noun("conductor", "conductors");
   static final Noun OPENING = noun("opening", "openings");
   static final Noun FACE = noun("face", "faces");
   static final Noun WALL = noun("wall", "walls", FACE);
@@ -49,6 +51,8 @@ final class Nouns {
         .noun(CABLE, (facts, handle) -> facts.isRun(handle) && facts.run(handle).kind().isCable())
         .noun(
             CONDUIT, (facts, handle) -> facts.isRun(handle) && !facts.run(handle).kind().isCable())
+        .noun(CIRCUIT, PlanFacts::isCircuit)
+        .noun(CONDUCTOR, PlanFacts::isConductor)
         .noun(OPENING, PlanFacts::isOpening)
         .noun(FACE, PlanFacts::isFace)
         .noun(WALL, (facts, handle) -> facts.isFace(handle) && facts.face(handle).isWall())

@@ -35,8 +35,7 @@ final class RunWords {
             })
         .relation(
             Kinds.being(Nouns.RUN, "armoured"),
-            (facts, element, arguments) ->
-                Truth.of(facts.run(element).kind() == Run.Kind.ARMOURED_CABLE),
+            (facts, element, arguments) -> Truth.of(facts.run(element).kind().isArmoured()),
             Word.Explainer.NONE);
   }
 
