@@ -161,7 +161,8 @@ public final class Dictionary {
     /** Adds a relation. */
     public Builder relation(
         Relation relation, Word.TruthFunction function, Word.Explainer explainer) {
-      return relation(relation, new Word.RelationWord(function, Optional.empty(), explainer));
+      return relation(
+          relation, new Word.RelationWord(function, Optional.empty(), Optional.empty(), explainer));
     }
 
     /** Adds a relation with a finder of candidates. */
@@ -171,7 +172,24 @@ public final class Dictionary {
         Word.CandidateFunction candidates,
         Word.Explainer explainer) {
       return relation(
-          relation, new Word.RelationWord(function, Optional.of(candidates), explainer));
+          relation,
+          new Word.RelationWord(function, Optional.of(candidates), Optional.empty(), explainer));
+    }
+
+    /**
+     * Adds a relation with finders of candidates for both ends: for its first slot, and for the
+     * subject if the element at its first slot is given.
+     */
+    public Builder relation(
+        Relation relation,
+        Word.TruthFunction function,
+        Word.CandidateFunction candidates,
+        Word.CandidateFunction subjects,
+        Word.Explainer explainer) {
+      return relation(
+          relation,
+          new Word.RelationWord(
+              function, Optional.of(candidates), Optional.of(subjects), explainer));
     }
 
     /**

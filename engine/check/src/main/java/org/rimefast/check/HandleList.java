@@ -29,6 +29,11 @@ public final class HandleList implements IntConsumer {
     return Arrays.copyOf(handles, size);
   }
 
+  /** Puts the handles in increasing order. */
+  public void sort() {
+    Arrays.sort(handles, 0, size);
+  }
+
   /** Empties the list. */
   public void clear() {
     size = 0;

@@ -126,7 +126,7 @@ public final class CostFinder implements Condition.Visitor<Boolean>, Value.Visit
 
   @Override
   public Boolean visitQuantified(Condition.Quantified quantified) {
-    boolean near = Sparing.relation(words, quantified).isPresent();
+    boolean near = Sparing.of(words, quantified).isPresent();
     within(
         new Factor(quantified.variable().noun(), near ? Reach.NEAR : Reach.ALL),
         () -> {
@@ -170,7 +170,9 @@ public final class CostFinder implements Condition.Visitor<Boolean>, Value.Visit
   @Override
   public Boolean visitAggregate(Value.Aggregate aggregate) {
     within(
-        new Factor(aggregate.variable().noun(), Reach.ALL),
+        new Factor(
+            aggregate.variable().noun(),
+            Sparing.of(words, aggregate).isPresent() ? Reach.NEAR : Reach.ALL),
         () -> {
           visit(aggregate.where());
           aggregate.of().ifPresent(value -> value.accept(this));

@@ -144,18 +144,19 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
         quantified.others() ? first : -1,
         test(quantified.where()),
         quantified.body().accept(this),
-        candidates(quantified));
+        candidates(Sparing.of(words, quantified)));
   }
 
-  private Relations.@Nullable Candidates candidates(Condition.Quantified quantified) {
-    Condition.Holds holds = Sparing.relation(words, quantified).orElse(null);
-    if (holds == null) {
+  private @Nullable Candidates candidates(Optional<Sparing.Spare> found) {
+    if (found.isEmpty()) {
       return null;
     }
+    Sparing.Spare spare = found.get();
+    Condition.Holds holds = spare.holds();
     Nodes.Fill[] fills = fills(holds.arguments());
-    return new Relations.Candidates(
-        Sparing.candidates(words, holds.relation()).orElseThrow(),
-        find(holds.subject()),
+    return new Candidates(
+        spare.function(),
+        find(spare.subjects() ? (Reference) holds.arguments().get(0) : holds.subject()),
         fills,
         layout.slots(fills.length),
         layout.list());
@@ -283,6 +284,7 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
               words.noun(aggregate.variable().noun()),
               place(aggregate.variable()),
               test(aggregate.where()),
+              candidates(Sparing.of(words, aggregate)),
               of,
               layout.reading(),
               layout.tally());

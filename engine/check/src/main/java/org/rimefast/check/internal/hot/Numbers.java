@@ -1,5 +1,7 @@
 package org.rimefast.check.internal.hot;
 
+import org.jspecify.annotations.Nullable;
+import org.rimefast.check.HandleList;
 import org.rimefast.check.Reading;
 import org.rimefast.check.Truth;
 import org.rimefast.check.Word;
@@ -58,6 +60,7 @@ final class Numbers {
       Noun noun,
       int variable,
       Nodes.Test where,
+      @Nullable Candidates candidates,
       Nodes.Read of,
       int slot,
       int tally)
@@ -68,7 +71,17 @@ final class Numbers {
       Reading value = frame.readings[slot];
       Arithmetics.Tally sum = frame.tallies[tally];
       sum.start(function);
-      for (int handle : frame.facts.members(noun)) {
+      HandleList few = candidates == null ? null : candidates.find(frame);
+      int[] members = frame.facts.members(noun);
+      if (few != null) {
+        few.sort(); // sums depend on their order, to the last bit
+      }
+      int count = few == null ? members.length : few.size();
+      for (int i = 0; i < count; i++) {
+        int handle = few == null ? members[i] : few.get(i);
+        if (few != null && !frame.facts.isMember(noun, handle)) {
+          continue;
+        }
         frame.elements[variable] = handle;
         frame.failed = false;
         Truth counts = where.test(frame);

@@ -23,30 +23,6 @@ final class Relations {
     }
   }
 
-  /** Finds the elements worth asking; all others certainly do not meet a quantifier's body. */
-  record Candidates(
-      Word.CandidateFunction function,
-      Nodes.Find subject,
-      Nodes.Fill[] fills,
-      int slots,
-      int list) {
-    /** The candidates, or null if the plan does not say enough to narrow them down. */
-    @org.jspecify.annotations.Nullable
-    HandleList find(Frame frame) {
-      int element = subject.find(frame);
-      SlotValues values = frame.slots[slots];
-      boolean failedBefore = frame.failed;
-      if (element < 0 || !Elements.fill(frame, element, fills, values, 1)) {
-        frame.failed = failedBefore;
-        return null;
-      }
-      HandleList found = frame.lists[list];
-      found.clear();
-      function.find(frame.facts, element, values, found);
-      return found;
-    }
-  }
-
   record IsA(Nodes.Find subject, Noun noun) implements Nodes.Test {
     @Override
     public Truth test(Frame frame) {

@@ -2,48 +2,70 @@ package org.rimefast.check.internal.hot;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.rimefast.check.Word;
 import org.rimefast.check.internal.Words;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
-import org.rimefast.lang.vocabulary.Relation;
 
-/** Finds out of which quantified conditions an index spares asking every element. */
+/** Finds out where an index spares asking every element. */
 final class Sparing {
   private Sparing() {}
 
   /**
-   * The relation whose index names the elements that are worth asking; empty if all must be asked.
-   * Only a relation that must hold for the body to hold can spare the others; for EACH and ALL_BUT,
-   * those that do not meet the body are the ones that count.
+   * A relation whose index names the elements that are worth asking.
+   *
+   * @param holds the relation, with the elements that are given
+   * @param function its index
+   * @param subjects true if the index names subjects, false if what stands at the first slot
    */
-  static Optional<Condition.Holds> relation(Words words, Condition.Quantified quantified) {
-    if (Quantifiers.countsExceptions(quantified.quantifier())) {
-      return Optional.empty();
-    }
+  record Spare(Condition.Holds holds, Word.CandidateFunction function, boolean subjects) {}
+
+  /**
+   * The relation that spares a quantified condition most elements; empty if all must be asked. Only
+   * a relation that must hold for an element to count can spare the others. An element counts if it
+   * meets the condition and the body; for EACH and ALL_BUT, if it does not meet the body.
+   */
+  static Optional<Spare> of(Words words, Condition.Quantified quantified) {
     int index = quantified.variable().index();
-    Condition body = quantified.body();
-    List<Condition> needed = body instanceof Condition.And and ? and.parts() : List.of(body);
-    for (Condition part : needed) {
-      if (part instanceof Condition.Holds holds
-          && !holds.arguments().isEmpty()
-          && isVariable(holds.arguments().get(0), index)
-          && !names(holds.subject(), index)
-          && holds.arguments().stream().skip(1).noneMatch(other -> mayName(other, index))
-          && candidates(words, holds.relation()).isPresent()) {
-        return Optional.of(holds);
-      }
-    }
-    return Optional.empty();
+    Optional<Spare> spare = quantified.where().flatMap(where -> of(words, where, index));
+    return spare.isPresent() || Quantifiers.countsExceptions(quantified.quantifier())
+        ? spare
+        : of(words, quantified.body(), index);
   }
 
-  /** The index of a relation. */
-  static Optional<Word.CandidateFunction> candidates(Words words, Relation relation) {
-    return words.relation(relation) instanceof Word.RelationWord word
-        ? word.candidates()
-        : Optional.empty();
+  /** The same for a number that is made of many. */
+  static Optional<Spare> of(Words words, Value.Aggregate aggregate) {
+    return aggregate.where().flatMap(where -> of(words, where, aggregate.variable().index()));
+  }
+
+  private static Optional<Spare> of(Words words, Condition condition, int index) {
+    List<Condition> needed =
+        condition instanceof Condition.And and ? and.parts() : List.of(condition);
+    return needed.stream()
+        .flatMap(
+            part ->
+                part instanceof Condition.Holds holds
+                    ? of(words, holds, index)
+                    : Stream.<Spare>empty())
+        .findFirst();
+  }
+
+  private static Stream<Spare> of(Words words, Condition.Holds holds, int index) {
+    List<Argument> arguments = holds.arguments();
+    if (arguments.isEmpty()
+        || !(words.relation(holds.relation()) instanceof Word.RelationWord word)
+        || arguments.stream().skip(1).anyMatch(other -> mayName(other, index))) {
+      return Stream.empty();
+    }
+    if (isVariable(arguments.get(0), index) && !names(holds.subject(), index)) {
+      return word.candidates().map(function -> new Spare(holds, function, false)).stream();
+    }
+    return isVariable(holds.subject(), index) && !mayName(arguments.get(0), index)
+        ? word.subjects().map(function -> new Spare(holds, function, true)).stream()
+        : Stream.empty();
   }
 
   private static boolean isVariable(Argument argument, int index) {
