@@ -15,6 +15,7 @@ public final class SteelWords {
     GapWords.addTo(words);
     BehindWords.addTo(words);
     StudWords.addTo(words);
+    HoleWords.addTo(words);
     RunWords.addTo(words);
     FaceWords.addTo(words);
   }
