@@ -156,6 +156,43 @@ class StrengthMeterTest {
     assertThat(strength.noticed()).isZero();
   }
 
+  @Test
+  void aValueReadOnSiteIsSeenOnBothSidesOfItsLimit() {
+    String plan =
+        PLAN.replace(
+            "\"boxes\": [",
+            "\"readings\": [{\"inspect\": \"looked\", \"of\": \"A\", \"answer\": \"yes\","
+                + " \"value\": \"%s\", \"who\": \"the foreman\", \"when\": \"2026-11-20\"}], \"boxes\": [");
+    RuleStrength strength =
+        measureText(
+            """
+            standard test edition 1
+
+            inspect looked "How deep"
+              for each box where its kind is device
+              ask "How deep is it?"
+              answer yes
+              reading at most 50 mm
+              severity hold
+              stage pre-foam
+              because "a reason"
+              source "common practice, no source"
+
+            case "at the limit" of looked
+            """
+                + plan.formatted("50 mm")
+                + """
+                  expect met by "A"
+
+                case "one step beyond" of looked
+                """
+                + plan.formatted("51 mm")
+                + "  expect broken by \"A\"\n");
+    assertThat(strength.conditions())
+        .extracting(RuleStrength.Seen::limit)
+        .contains(Optional.of(new RuleStrength.Limit("50 mm", true, true)));
+  }
+
   private static List<String> told(RuleStrength strength) {
     return strength.unnoticed().stream().map(u -> u.told() + ": " + u.place()).toList();
   }
@@ -175,6 +212,10 @@ class StrengthMeterTest {
         """
                 .formatted(sentence)
             + cases.replace("  PLAN\n", PLAN);
+    return measureText(text);
+  }
+
+  private static RuleStrength measureText(String text) {
     Compilation compilation =
         new RuleCompiler(DICTIONARY.vocabulary()).compile(new SourceText("test.rime", text));
     Standard standard =

@@ -72,11 +72,23 @@ public final class Coverage implements BiConsumer<Condition, Evidence> {
     private void add(Evidence evidence) {
       truths.add(evidence.truth());
       Optional<Quantity> limit = limit();
-      if (limit.isPresent() && evidence.measurement().isPresent()) {
-        boolean near = isNear(evidence.measurement().get(), Steps.si(limit.get()));
+      Optional<Measurement> measurement = measurement(evidence);
+      if (limit.isPresent() && measurement.isPresent()) {
+        boolean near = isNear(measurement.get(), Steps.si(limit.get()));
         inside |= near && evidence.truth() == Truth.TRUE;
         outside |= near && evidence.truth() == Truth.FALSE;
       }
+    }
+
+    /** A right answer and the value read with it stand side by side. */
+    private static Optional<Measurement> measurement(Evidence evidence) {
+      return evidence
+          .measurement()
+          .or(
+              () ->
+                  evidence.parts().stream()
+                      .flatMap(part -> part.measurement().stream())
+                      .findFirst());
     }
 
     private static boolean isNear(Measurement measurement, double step) {
