@@ -159,9 +159,24 @@ class PlanGuideTest {
     for (String name : Products.boxNames()) {
       Products.BoxSize box = Products.box(name).orElseThrow();
       expected.add(
-          List.of("`" + name + "`", box.width().text(), box.height().text(), box.depth().text()));
+          List.of(
+              "`" + name + "`",
+              box.width().text(),
+              box.height().text(),
+              box.depth().text(),
+              box.volume().text()));
     }
     assertThat(GUIDE.table("Box sizes").rows()).containsExactlyElementsOf(expected);
+  }
+
+  @Test
+  void theTubingSizesAreThose() {
+    List<List<String>> expected = new ArrayList<>();
+    for (String name : Products.emtNames()) {
+      Products.EmtSize size = Products.emt(name).orElseThrow();
+      expected.add(List.of("`" + name + "`", size.bore().text(), size.diameter().text()));
+    }
+    assertThat(GUIDE.table("Tubing sizes").rows()).containsExactlyElementsOf(expected);
   }
 
   private static void assertFields(List<List<String>> rows, Map<String, Object> object) {
@@ -237,9 +252,15 @@ class PlanGuideTest {
     objects.put("A profile as measured", "/$defs/profile");
     objects.put("A stud section as measured", "/$defs/studSection/anyOf/1");
     objects.put("`openings`", "/$defs/opening");
+    objects.put("`door`", "/$defs/door");
+    objects.put("`devices`", "/$defs/device");
     objects.put("`holes`", "/$defs/serviceHole");
     objects.put("`runs`", "/$defs/run");
     objects.put("`path`", "/$defs/pathPoint");
+    objects.put("`conductors`", "/$defs/conductors");
+    objects.put("`slack`", "/$defs/run/properties/slack");
+    objects.put("`circuits`", "/$defs/circuit");
+    objects.put("`foaming`", "/properties/foaming");
     objects.put("`readings`", "/$defs/reading");
     objects.put("`repeat`", "/$defs/repeat");
     return objects;

@@ -16,6 +16,7 @@ import org.rimefast.plan.Amount;
 import org.rimefast.plan.Circuit;
 import org.rimefast.plan.Element;
 import org.rimefast.plan.Face;
+import org.rimefast.plan.Foaming;
 import org.rimefast.plan.InspectReading;
 import org.rimefast.plan.Opening;
 import org.rimefast.plan.Part;
@@ -356,7 +357,11 @@ public final class PlanFacts {
       }
       owner = owner.substring(0, owner.lastIndexOf('/'));
     }
-    return missing(pointer, pointer.substring(pointer.lastIndexOf('/') + 1), Optional.empty());
+    String field = pointer.substring(pointer.lastIndexOf('/') + 1);
+    return missing(
+        pointer,
+        field,
+        pointer.startsWith(Foaming.POINTER + "/") ? Optional.of("the foam gun") : Optional.empty());
   }
 
   private MissingValue missing(String pointer, String field, Optional<String> owner) {

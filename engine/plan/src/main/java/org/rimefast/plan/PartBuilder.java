@@ -1,5 +1,8 @@
 package org.rimefast.plan;
 
+import java.util.List;
+import java.util.function.Consumer;
+import org.rimefast.plan.internal.json.Node;
 import org.rimefast.plan.internal.json.Node.Structure;
 import org.rimefast.plan.internal.json.TreeMaker;
 
@@ -104,6 +107,54 @@ public final class PartBuilder {
     return this;
   }
 
+  /** The volume marked on a box: {@code 18 in3}. */
+  public PartBuilder volume(String volume) {
+    TreeMaker.text(item, "volume", volume);
+    return this;
+  }
+
+  /** Devices in a box, each on a strap of its own. */
+  public PartBuilder devices(BoxFittings.Device.Kind kind, int count) {
+    device(kind, count);
+    return this;
+  }
+
+  /** Devices in a box, each on a strap of its own, and how far they reach behind it. */
+  public PartBuilder devices(BoxFittings.Device.Kind kind, int count, double behind) {
+    BuilderValues.length(device(kind, count), "behind", behind);
+    return this;
+  }
+
+  /** Devices in a box, each on a strap of its own, and how far they reach behind it. */
+  public PartBuilder devices(BoxFittings.Device.Kind kind, int count, String behind) {
+    TreeMaker.text(device(kind, count), "behind", behind);
+    return this;
+  }
+
+  /** A box is known to hold no devices. */
+  public PartBuilder noDevices() {
+    TreeMaker.sequenceOf(item, "devices");
+    return this;
+  }
+
+  /** Whether clamps inside a box hold its cables. */
+  public PartBuilder clamps(boolean internal) {
+    TreeMaker.text(item, "clamps", internal ? "internal" : "none");
+    return this;
+  }
+
+  /** How many luminaire studs and hickeys a box holds. */
+  public PartBuilder fixtureStuds(int count) {
+    TreeMaker.number(item, "fixtureStuds", Integer.toString(count));
+    return this;
+  }
+
+  /** How many capped wire connectors a box holds. */
+  public PartBuilder wireConnectors(int count) {
+    TreeMaker.number(item, "wireConnectors", Integer.toString(count));
+    return this;
+  }
+
   /** The id of what a bracket holds. */
   public PartBuilder holds(String id) {
     TreeMaker.text(item, "holds", id);
@@ -134,6 +185,20 @@ public final class PartBuilder {
     return this;
   }
 
+  /** A service hole of a stud, and what is fitted to it. */
+  public PartBuilder hole(double up, double width, double height, Consumer<HoleBuilder> build) {
+    hole(up, width, height);
+    build.accept(new HoleBuilder(lastHole()));
+    return this;
+  }
+
+  /** A service hole of a stud, and what is fitted to it. */
+  public PartBuilder hole(String up, String width, String height, Consumer<HoleBuilder> build) {
+    hole(up, width, height);
+    build.accept(new HoleBuilder(lastHole()));
+    return this;
+  }
+
   /** A row along the face, of which the values above are those of the first one. */
   public PartBuilder repeat(int count, double spacing) {
     BuilderValues.length(row(count), "spacing", spacing);
@@ -160,6 +225,18 @@ public final class PartBuilder {
     TreeMaker.text(row, "spacing", spacing);
     TreeMaker.text(row, "direction", "up");
     return this;
+  }
+
+  private Structure lastHole() {
+    List<Node> holes = TreeMaker.sequenceOf(item, "holes").items();
+    return (Structure) holes.get(holes.size() - 1);
+  }
+
+  private Structure device(BoxFittings.Device.Kind kind, int count) {
+    Structure device = TreeMaker.item(TreeMaker.sequenceOf(item, "devices"));
+    TreeMaker.text(device, "kind", kind.word());
+    TreeMaker.number(device, "count", Integer.toString(count));
+    return device;
   }
 
   private Structure hole() {

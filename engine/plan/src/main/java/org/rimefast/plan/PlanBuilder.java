@@ -1,12 +1,14 @@
 package org.rimefast.plan;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.rimefast.plan.internal.Assembler;
 import org.rimefast.plan.internal.Digest;
 import org.rimefast.plan.internal.Faults;
+import org.rimefast.plan.internal.json.Node;
 import org.rimefast.plan.internal.json.Node.Structure;
 import org.rimefast.plan.internal.json.TreeMaker;
 import org.rimefast.units.Unit;
@@ -152,6 +154,28 @@ public final class PlanBuilder {
     return this;
   }
 
+  /** A hole in the shell with the leaf of a door in it. */
+  public PlanBuilder opening(
+      String id, Face face, double from, double sill, double width, double height, Door door) {
+    opening(id, face, from, sill, width, height);
+    return door(door);
+  }
+
+  /** A hole in the shell with the leaf of a door in it. */
+  public PlanBuilder opening(
+      String id, Face face, String from, String sill, String width, String height, Door door) {
+    opening(id, face, from, sill, width, height);
+    return door(door);
+  }
+
+  private PlanBuilder door(Door door) {
+    List<Node> openings = TreeMaker.sequenceOf(root, "openings").items();
+    Structure item = TreeMaker.structure((Structure) openings.get(openings.size() - 1), "door");
+    TreeMaker.text(item, "hinge", door.hinge().word());
+    TreeMaker.text(item, "opens", door.opens().word());
+    return this;
+  }
+
   /** A stud, or a row of them. */
   public PlanBuilder stud(String id, Face face, Consumer<PartBuilder> build) {
     return part("studs", id, face, build);
@@ -192,6 +216,24 @@ public final class PlanBuilder {
     TreeMaker.text(item, "kind", kind.word());
     build.accept(new RunBuilder(item));
     return this;
+  }
+
+  /** A branch circuit. */
+  public PlanBuilder circuit(String id, Consumer<CircuitBuilder> build) {
+    Structure item = TreeMaker.item(TreeMaker.sequenceOf(root, "circuits"));
+    TreeMaker.text(item, "id", id);
+    build.accept(new CircuitBuilder(item));
+    return this;
+  }
+
+  /** The narrowest gap into which the foam gun's nozzle goes. */
+  public PlanBuilder foamNozzle(String length) {
+    return text("foaming", "nozzle", length);
+  }
+
+  /** How far foam is carried sideways from the nozzle. */
+  public PlanBuilder foamReach(String length) {
+    return text("foaming", "reach", length);
   }
 
   /**

@@ -6,7 +6,8 @@ package org.rimefast.plan;
  * @param bytes length of a file
  * @param depth how deep values may be nested
  * @param textLength characters of one text, name or number
- * @param elements openings, parts and runs, with every item of a repeat counted
+ * @param elements openings, parts, runs, conductors and circuits, with every item of a repeat
+ *     counted
  * @param faults how many faults are reported before the rest are only counted
  */
 public record PlanLimits(long bytes, int depth, int textLength, int elements, int faults) {

@@ -1,11 +1,15 @@
 package org.rimefast.plan;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.rimefast.units.Quantity;
 import org.rimefast.units.QuantityParser;
 import org.rimefast.units.QuantityParser.Parsed;
@@ -59,6 +63,19 @@ public final class Products {
           "18", 0.0188, "27", 0.0283, "30", 0.0312, "33", 0.0346, "43", 0.0451, "54", 0.0566, "68",
           0.0713, "97", 0.1017, "118", 0.1242);
 
+  // NFPA 70, chapter 9, table 4 gives the inside diameter; the outside ones are from memory. A
+  // tubing is round, so its area follows.
+  private static final Map<String, EmtSize> TUBINGS =
+      byName(
+          List.of(
+              tubing("1/2 in EMT", "0.622", "0.706"),
+              tubing("3/4 in EMT", "0.824", "0.922"),
+              tubing("1 in EMT", "1.049", "1.163"),
+              tubing("1-1/4 in EMT", "1.380", "1.510")),
+          EmtSize::name);
+
+  private static final Pattern GAUGE = Pattern.compile("([1-9]|1[0-8]) AWG");
+
   private static final Map<String, BoxSize> BOXES = byName(boxes(), BoxSize::name);
 
   private Products() {}
@@ -70,8 +87,19 @@ public final class Products {
    * @param width along the face
    * @param height up the face
    * @param depth toward the shell
+   * @param volume the least that the box table lists for it; one that is marked on the box counts
    */
-  public record BoxSize(String name, Quantity width, Quantity height, Quantity depth) {}
+  public record BoxSize(
+      String name, Quantity width, Quantity height, Quantity depth, Quantity volume) {}
+
+  /**
+   * Electrical metallic tubing (EMT) by its trade size.
+   *
+   * @param name the trade size: {@code 3/4 in EMT}
+   * @param bore inside diameter
+   * @param diameter outside diameter
+   */
+  public record EmtSize(String name, Quantity bore, Quantity diameter) {}
 
   /** The typical inside of a module by its ISO 6346 size code. */
   public static Optional<ShellSize> shell(String code) {
@@ -134,39 +162,75 @@ public final class Products {
     return List.copyOf(BOXES.keySet());
   }
 
+  /** Electrical metallic tubing by its trade size. */
+  public static Optional<EmtSize> emt(String name) {
+    return Optional.ofNullable(TUBINGS.get(name));
+  }
+
+  /** The trade sizes that {@link #emt} knows. */
+  public static List<String> emtNames() {
+    return List.copyOf(TUBINGS.keySet());
+  }
+
   /**
-   * Trade sizes of the box table of NFPA 70, table 314.16(A): its outside dimensions are nominal. A
-   * device box in a wall is taller than wide, and so is a handy (utility) box.
+   * The number of a conductor's size in American wire gauge: 12 of {@code 12 AWG}; empty if it is
+   * none from 18 to 1.
+   */
+  public static OptionalInt gauge(String size) {
+    Matcher parts = GAUGE.matcher(size);
+    return parts.matches() ? OptionalInt.of(Integer.parseInt(parts.group(1))) : OptionalInt.empty();
+  }
+
+  /**
+   * Trade sizes of the box table of NFPA 70, table 314.16(A), with its volumes in cubic inches: its
+   * outside dimensions are nominal. A device box in a wall is taller than wide, and so is a handy
+   * (utility) box.
    */
   private static List<BoxSize> boxes() {
     List<BoxSize> boxes = new ArrayList<>();
-    for (String depth : List.of("1-1/2", "2", "2-1/4", "2-1/2", "2-3/4", "3-1/2")) {
-      boxes.add(box("3 x 2 x " + depth + " in", "2", "3", depth));
-    }
-    for (String depth : List.of("1-1/4", "1-1/2", "2-1/8")) {
-      boxes.add(box("4 x 4 x " + depth + " in", "4", "4", depth));
-    }
-    for (String depth : List.of("1-1/4", "1-1/2", "2-1/8")) {
-      boxes.add(box("4-11/16 x 4-11/16 x " + depth + " in", "4-11/16", "4-11/16", depth));
-    }
-    for (String depth : List.of("1-1/4", "1-1/2", "2-1/8")) {
-      boxes.add(box("octagon 4 x " + depth + " in", "4", "4", depth));
-    }
-    for (String depth : List.of("1-1/2", "1-7/8", "2-1/8")) {
-      boxes.add(box("handy 4 x 2-1/8 x " + depth + " in", "2-1/8", "4", depth));
-    }
+    ordered("1-1/2", 7.5, "2", 10.0, "2-1/4", 10.5, "2-1/2", 12.5, "2-3/4", 14.0, "3-1/2", 18.0)
+        .forEach((depth, in3) -> boxes.add(box("3 x 2 x " + depth + " in", "2", "3", depth, in3)));
+    ordered("1-1/4", 18.0, "1-1/2", 21.0, "2-1/8", 30.3)
+        .forEach((depth, in3) -> boxes.add(box("4 x 4 x " + depth + " in", "4", "4", depth, in3)));
+    ordered("1-1/4", 25.5, "1-1/2", 29.5, "2-1/8", 42.0)
+        .forEach(
+            (depth, in3) ->
+                boxes.add(
+                    box("4-11/16 x 4-11/16 x " + depth + " in", "4-11/16", "4-11/16", depth, in3)));
+    ordered("1-1/4", 12.5, "1-1/2", 15.5, "2-1/8", 21.5)
+        .forEach(
+            (depth, in3) -> boxes.add(box("octagon 4 x " + depth + " in", "4", "4", depth, in3)));
+    // 10.3 and 14.5 are from memory.
+    ordered("1-1/2", 10.3, "1-7/8", 13.0, "2-1/8", 14.5)
+        .forEach(
+            (depth, in3) ->
+                boxes.add(box("handy 4 x 2-1/8 x " + depth + " in", "2-1/8", "4", depth, in3)));
     return boxes;
   }
 
-  private static BoxSize box(String name, String width, String height, String depth) {
-    return new BoxSize(name, inches(width), inches(height), inches(depth));
+  private static BoxSize box(
+      String name, String width, String height, String depth, double cubicInches) {
+    return new BoxSize(
+        name,
+        inches(width),
+        inches(height),
+        inches(depth),
+        quantity(BigDecimal.valueOf(cubicInches).toPlainString() + " in3"));
+  }
+
+  private static EmtSize tubing(String name, String bore, String diameter) {
+    return new EmtSize(name, inches(bore), inches(diameter));
   }
 
   private static Quantity inches(String number) {
-    if (QuantityParser.parse(number + " in") instanceof Parsed.Ok ok) {
+    return quantity(number + " in");
+  }
+
+  private static Quantity quantity(String text) {
+    if (QuantityParser.parse(text) instanceof Parsed.Ok ok) {
       return ok.quantity();
     }
-    throw new IllegalStateException("a box size that cannot be read: " + number);
+    throw new IllegalStateException("a product's size that cannot be read: " + text);
   }
 
   private static double mm(double inches) {

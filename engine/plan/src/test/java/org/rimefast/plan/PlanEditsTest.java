@@ -64,6 +64,76 @@ class PlanEditsTest {
     assertThat(si(plan.room().humidity())).isEqualTo(0.35);
   }
 
+  private static final String WIRED =
+      """
+      {
+        "format": "rimefast-plan-1", "id": "wired", "title": "Wired (invented)", "units": "mm",
+        "shell": {"size": "45G1"},
+        "boxes": [{"id": "B", "kind": "device", "face": "left",
+                   "devices": [{"kind": "switch"}], "repeat": {"count": 2, "spacing": 400}, "along": 500}],
+        "openings": [{"id": "D", "face": "right", "from": 900, "sill": 0, "width": 900, "height": 2000}],
+        "runs": [{"id": "C1", "kind": "metal-clad-cable", "conductors": [{"size": "14 AWG"}],
+                  "path": [{"face": "left", "along": 1, "up": 1}, {"face": "left", "along": 1, "up": 9}]}],
+        "circuits": [{"id": "L1", "breaker": "15 A"}]
+      }
+      """;
+
+  private static Plan wired(PlanEdit... edits) {
+    PlanEdits.Edited edited = PlanEdits.apply(utf8(WIRED), List.of(edits));
+    assertThat(edited.faults()).isEmpty();
+    return read(new String(edited.plan().orElseThrow(), StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void whatRunsCircuitsAndDoorsAreMadeOfIsSetInWords() {
+    Plan plan =
+        wired(
+            set("breaker", "L1", Kind.TEXT, "20 A"),
+            set("circuit", "C1", Kind.TEXT, "L1"),
+            set("bend radius", "C1", Kind.TEXT, "4 in"),
+            set("slack from", "C1", Kind.NUMBER, "300"),
+            set("slack corners", "C1", Kind.TEXT, "2 in"),
+            set("/runs/0/slack/to", Kind.NUMBER, "150"),
+            set("/runs/0/path/1/bend", Kind.NUMBER, "40"),
+            set("supports", "C1", Kind.JSON, "[100, 200]"),
+            set("door", "D", Kind.JSON, "{\"hinge\": \"left\", \"opens\": \"inward\"}"),
+            set("door opens", "D", Kind.TEXT, "outward"),
+            set("/foaming/nozzle", Kind.NUMBER, "50"));
+    assertThat(si(plan.circuits().get(0).breaker())).isEqualTo(20);
+    RunBuild build = plan.runs().get(0).build();
+    assertThat(build.circuit()).isEqualTo("L1");
+    assertThat(si(build.bendRadius())).isEqualTo(0.1016);
+    assertThat(si(build.first().slack())).isEqualTo(0.3);
+    assertThat(si(build.last().slack())).isEqualTo(0.15);
+    assertThat(si(build.cornerSlack())).isEqualTo(0.0508);
+    assertThat(build.supports()).hasSize(2);
+    assertThat(si(plan.runs().get(0).path().get(1).bend())).isEqualTo(0.04);
+    assertThat(plan.openings().get(0).door())
+        .isEqualTo(new Door(Door.Hinge.LEFT, Door.Swing.OUTWARD));
+    assertThat(si(plan.foaming().nozzle())).isEqualTo(0.05);
+  }
+
+  @Test
+  void conductorsAndCircuitsAreTakenAway() {
+    Plan plan = wired(remove("conductors", "C1"), remove("L1"));
+    assertThat(plan.runs().get(0).build().conductors()).isNull();
+    assertThat(plan.circuits()).isEmpty();
+  }
+
+  @Test
+  void oneBoxOfARowHoldsOtherThings() {
+    Plan plan =
+        wired(
+            set("devices", "B-2", Kind.JSON, "[]"),
+            set("wire connectors", "B-2", Kind.NUMBER, "3"));
+    BoxFittings first = ((Part.Box) part(plan, "B-1")).fittings();
+    BoxFittings second = ((Part.Box) part(plan, "B-2")).fittings();
+    assertThat(first.devices()).hasSize(1);
+    assertThat(first.wireConnectors()).isNull();
+    assertThat(second.devices()).isEmpty();
+    assertThat(second.wireConnectors()).isEqualTo(3);
+  }
+
   @Test
   void aPlaceIsNamedByItsPointerAndObjectsOnTheWayAreMade() {
     Plan plan =

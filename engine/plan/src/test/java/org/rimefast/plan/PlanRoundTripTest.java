@@ -68,7 +68,24 @@ class PlanRoundTripTest {
           plan.face(face, this::face);
         }
       }
+      if (random.nextBoolean()) {
+        plan.foamNozzle(length());
+      }
+      if (random.nextBoolean()) {
+        plan.foamReach("400 mm +- 10 mm");
+      }
+      if (random.nextBoolean()) {
+        plan.opening(
+            id(),
+            Face.RIGHT,
+            "4000 mm",
+            "0 mm",
+            "900 mm",
+            "2000 mm",
+            new Door(pick(List.of(Door.Hinge.values())), pick(List.of(Door.Swing.values()))));
+      }
       for (int i = random.nextInt(4); i > 0; i--) {
+        String circuit = id();
         plan.stud(id(), face(), part(b -> stud(b)));
         plan.box(id(), pick(List.of(Part.Box.Kind.values())), face(), part(this::box));
         plan.bar(id(), face(), part(b -> b.front(-0.25)));
@@ -76,7 +93,10 @@ class PlanRoundTripTest {
         String held = id();
         plan.panel(held, face(), b -> b.mount(Mount.SURFACE));
         plan.bracket(id(), face(), part(b -> b.holds(held)));
+        plan.run(id(), Run.Kind.METAL_CLAD_CABLE, r -> cable(r, held, circuit));
         plan.run(id(), pick(List.of(Run.Kind.values())), r -> run(r, held));
+        plan.run(id(), Run.Kind.EMT, r -> tubing(r, held));
+        plan.circuit(circuit, c -> circuit(c, held));
       }
       return plan;
     }
@@ -133,6 +153,10 @@ class PlanRoundTripTest {
       if (random.nextBoolean()) {
         stud.section(pick(Products.studNames())).hole("24 in", "3/4 in", "4 in");
       }
+      if (random.nextBoolean()) {
+        boolean bushing = random.nextBoolean();
+        stud.hole("30 in", "3/4 in", "4 in", h -> h.bushing(bushing).plate(length()));
+      }
     }
 
     private void box(PartBuilder box) {
@@ -145,6 +169,87 @@ class PlanRoundTripTest {
       if (random.nextBoolean()) {
         box.width("54 mm");
       }
+      if (random.nextBoolean()) {
+        box.volume(pick(List.of("18 in3", "300 cm3 +- 1 cm3", "0.3 L", "10.3 in3")));
+      }
+      if (random.nextInt(3) == 0) {
+        box.noDevices();
+      }
+      for (int i = random.nextInt(3); i > 0; i--) {
+        BoxFittings.Device.Kind kind = pick(List.of(BoxFittings.Device.Kind.values()));
+        if (random.nextBoolean()) {
+          box.devices(kind, 1 + random.nextInt(3));
+        } else {
+          box.devices(kind, 1 + random.nextInt(3), length());
+        }
+      }
+      if (random.nextBoolean()) {
+        box.clamps(random.nextBoolean()).wireConnectors(random.nextInt(5));
+      }
+      if (random.nextBoolean()) {
+        box.fixtureStuds(random.nextInt(2));
+      }
+    }
+
+    private void circuit(CircuitBuilder circuit, String panel) {
+      if (random.nextBoolean()) {
+        circuit.panel(panel).breaker(pick(List.of("15 A", "20 A +- 1 A"))).terminals("75 degC");
+      }
+      if (random.nextBoolean()) {
+        circuit.voltage("0.12 kV").load(pick(List.of("0 A", "900 mA", "16 A")));
+      }
+    }
+
+    private void cable(RunBuilder run, String held, String circuit) {
+      if (random.nextBoolean()) {
+        run.armour(pick(List.of(RunBuild.Armour.values()))).circuit(circuit).bendRadius(length());
+      }
+      if (random.nextBoolean()) {
+        run.from(held).fromSlack("0 mm").fromSide(pick(List.of(RunBuild.Side.values())));
+      }
+      if (random.nextBoolean()) {
+        run.toSide(pick(List.of(RunBuild.Side.values())))
+            .toConnector(pick(List.of(RunBuild.Connector.values())))
+            .toSlack(length());
+      }
+      if (random.nextBoolean()) {
+        run.fromConnector(pick(List.of(RunBuild.Connector.values()))).cornerSlack("2 in");
+      }
+      if (random.nextInt(3) == 0) {
+        run.noConductors();
+      }
+      for (int i = random.nextInt(3); i > 0; i--) {
+        String size = (1 + random.nextInt(18)) + " AWG";
+        RunBuild.Conductors.Use use = pick(List.of(RunBuild.Conductors.Use.values()));
+        if (random.nextBoolean()) {
+          run.conductors(size, 1 + random.nextInt(100), use, "90 degC +- 1 K");
+        } else {
+          run.conductors(size, 1 + random.nextInt(2), use);
+        }
+      }
+      if (random.nextInt(3) == 0) {
+        run.supports(List.of("0 mm", "1 in", "1-1/3 ft", "0.5 m +- 3 mm"));
+      } else if (random.nextBoolean()) {
+        run.supports();
+      }
+      Face face = face();
+      run.point(face, "300 mm", length(), "-1/2 in")
+          .point(face, "400 mm", length(), "20 mm", length())
+          .point(face, "500 mm", length(), "20 mm");
+    }
+
+    private void tubing(RunBuilder run, String held) {
+      if (random.nextBoolean()) {
+        run.size(pick(Products.emtNames()));
+      }
+      if (random.nextBoolean()) {
+        run.bore(pick(List.of("15.8 mm", "0.622 in", "1.380 in")));
+      }
+      if (random.nextBoolean()) {
+        run.diameter(pick(List.of("18 mm", "0.922 in")));
+      }
+      Face face = face();
+      run.to(held).point(face, "300 mm", length(), "0 mm").point(face, "350 mm", length(), "0 mm");
     }
 
     private void run(RunBuilder run, String held) {

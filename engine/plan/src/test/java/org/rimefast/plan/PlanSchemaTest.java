@@ -38,6 +38,7 @@ class PlanSchemaTest {
           "negative-size",
           "bad-text",
           "wrong-format",
+          "bad-count",
           "too-few-points");
 
   /** A sum of values, and half of a character: no schema can speak of them. */
@@ -133,6 +134,9 @@ class PlanSchemaTest {
 
   @Test
   void theSchemaListsTheNamedProducts() {
+    for (String name : Products.emtNames()) {
+      assertThat(PlanSchema.text()).contains("\"" + name + "\"");
+    }
     for (String name : Products.boxNames()) {
       assertThat(PlanSchema.text()).contains("\"" + name + "\"");
     }

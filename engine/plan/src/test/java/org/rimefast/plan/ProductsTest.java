@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ProductsTest {
   private static final Offset<Double> EXACT = within(1e-9);
+  private static final Offset<Double> EXACT_VOLUME = within(1e-15);
 
   // ISO 6346 codes; typical inside sizes as published by owners of such modules. ISO 1496-1 gives
   // the least inside: 5867 x 2330 x 2350, 11998 x 2330 x 2350, 11998 x 2330 x 2655.
@@ -160,6 +161,43 @@ class ProductsTest {
     assertThat(box.height().siDouble()).isCloseTo(height * 0.0254, EXACT);
     assertThat(box.depth().siDouble()).isCloseTo(depth * 0.0254, EXACT);
     assertThat(width * height * depth).isGreaterThanOrEqualTo(listedVolume);
+    assertThat(box.volume().siDouble()).isCloseTo(listedVolume * Math.pow(0.0254, 3), EXACT_VOLUME);
+  }
+
+  // NFPA 70, chapter 9, table 4: inside diameter and whole area in inches; a published area is
+  // rounded to three places. Outside diameters: from memory.
+  @ParameterizedTest
+  @CsvSource({
+    "1/2 in EMT, 0.622, 0.304, 0.706",
+    "3/4 in EMT, 0.824, 0.533, 0.922",
+    "1 in EMT, 1.049, 0.864, 1.163",
+    "1-1/4 in EMT, 1.380, 1.496, 1.510"
+  })
+  void tubingHasTheBoreOfTheTable(String name, double bore, double area, double diameter) {
+    Products.EmtSize size = Products.emt(name).orElseThrow();
+    double inches = size.bore().siDouble() / 0.0254;
+    assertThat(inches).isCloseTo(bore, EXACT);
+    assertThat(Math.PI / 4 * inches * inches).isCloseTo(area, within(0.0005));
+    assertThat(size.diameter().siDouble()).isCloseTo(diameter * 0.0254, EXACT);
+  }
+
+  @Test
+  void everyListedTubingIsKnown() {
+    assertThat(Products.emtNames()).hasSize(4);
+    assertThat(Products.emtNames()).allMatch(name -> Products.emt(name).isPresent());
+    assertThat(Products.emt("1-1/2 in EMT")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"18 AWG, 18", "10 AWG, 10", "9 AWG, 9", "1 AWG, 1"})
+  void aGaugeIsReadFromASize(String size, int number) {
+    assertThat(Products.gauge(size)).hasValue(number);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"19 AWG", "0 AWG", "1/0 AWG", "-2 AWG", "012 AWG", "12AWG", "12 awg", "12", "''"})
+  void noOtherSizeIsAGauge(String size) {
+    assertThat(Products.gauge(size)).isEmpty();
   }
 
   @Test

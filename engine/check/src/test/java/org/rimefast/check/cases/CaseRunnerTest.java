@@ -98,6 +98,44 @@ class CaseRunnerTest {
   }
 
   @Test
+  void circuitsAndWhatRunsHoldAreChangedByEdits() {
+    String text =
+        """
+          plan "small.json"
+          remove "R-2"
+          set along of "R-1" to 1326 mm
+          add to circuits \"""{"id": "L1", "panel": "P", "breaker": "15 A"}\"""
+          add to runs \"""{"id": "C1", "kind": "metal-clad-cable", "circuit": "L1",
+            "conductors": [{"size": "12 AWG", "count": 2}],
+            "path": [{"face": "left"}, {"face": "left"}]}\"""
+          set breaker of "L1" to 20 A
+          set slack from of "C1" to 300 mm
+          set slack to of "C1" to 6 in
+          set bend radius of "C1" to 90
+          remove conductors of "C1"
+          expect met
+        """;
+    assertThat(run("in-bay", text).problems()).isEmpty();
+    assertThat(run("in-bay", text).mismatches()).isEmpty();
+  }
+
+  @Test
+  void aChangeToACircuitThatMakesNoSenseIsTold() {
+    String text =
+        """
+          plan "small.json"
+          add to circuits \"""{"id": "L1"}\"""
+          set breaker of "L1" to 20 V
+          expect met
+        """;
+    assertThat(run("in-bay", text).problems())
+        .extracting(CaseProblem::message)
+        .containsExactly(
+            "small.json after the changes, at /circuits/0/breaker: \"breaker\" of circuit \"L1\""
+                + " is 20 V, which is not a current in A.");
+  }
+
+  @Test
   void anEditChangesWhatComesOut() {
     String text =
         """

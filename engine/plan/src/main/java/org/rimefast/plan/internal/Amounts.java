@@ -48,6 +48,12 @@ final class Amounts {
     if (known == null && key != null) {
       context.remember(key, amount);
     }
+    return isIn(context, node, label, amount, range) ? amount : null;
+  }
+
+  /** True if a value is not less than its range allows; else there is a fault. */
+  static boolean isIn(
+      Context context, Node node, Supplier<String> label, Amount amount, Range range) {
     int sign = amount.value().number().signum();
     if ((sign < 0 && range != Range.ANY) || (sign == 0 && range == Range.POSITIVE)) {
       context.faults.add(
@@ -55,9 +61,9 @@ final class Amounts {
           node,
           label.get() + " is " + amount.value().text() + ".",
           range == Range.POSITIVE ? "It must be more than 0." : "It must be 0 or more.");
-      return null;
+      return false;
     }
-    return amount;
+    return true;
   }
 
   private static @Nullable String key(Node node) {
@@ -252,7 +258,16 @@ final class Amounts {
     if (dimension.equals(Dimension.TEMPERATURE_DIFFERENCE)) {
       return "a difference of temperatures, in K";
     }
-    return dimension.equals(Dimension.PERCENT) ? "a share in %" : "a conductivity";
+    if (dimension.equals(Dimension.PERCENT)) {
+      return "a share in %";
+    }
+    if (dimension.equals(Dimension.VOLUME)) {
+      return "a volume";
+    }
+    if (dimension.equals(Dimension.CURRENT)) {
+      return "a current in A";
+    }
+    return dimension.equals(Dimension.VOLTAGE) ? "a voltage in V" : "a conductivity";
   }
 
   /** A JSON number as an exact value; null, with a fault if no plan can mean it. */

@@ -29,6 +29,7 @@ public final class Assembler {
   static final List<String> SITE_FIELDS = List.of("name", "outdoorDesignTemperature");
   static final List<String> SHELL_FIELDS = List.of("size", "inside");
   static final List<String> INSIDE_FIELDS = List.of("length", "width", "height");
+  static final List<String> FOAMING_FIELDS = List.of("nozzle", "reach");
 
   private static final String TEMPERATURE_EXAMPLE = "\"22 degC\"";
 
@@ -46,8 +47,7 @@ public final class Assembler {
     for (PartsReader.PartList list : PartsReader.PartList.values()) {
       fields.add(list.field());
     }
-    fields.add("runs");
-    fields.add("readings");
+    fields.addAll(List.of("runs", "circuits", "foaming", "readings"));
     return List.copyOf(fields);
   }
 
@@ -89,6 +89,9 @@ public final class Assembler {
     }
     RunsReader runs = new RunsReader(context, ids);
     runs.read(fields);
+    CircuitsReader circuits = new CircuitsReader(context, ids);
+    circuits.read(fields);
+    Foaming foaming = foaming(fields.get("foaming"));
     ReadingsReader readings = new ReadingsReader(context, ids);
     readings.read(fields);
     if (complete) {
@@ -116,8 +119,8 @@ public final class Assembler {
             openings.openings(),
             parts.parts(),
             runs.runs(),
-            List.of(),
-            Foaming.UNKNOWN,
+            circuits.circuits(),
+            foaming,
             readings.readings(),
             new PlanSource("", "", Map.of())));
   }
@@ -166,6 +169,16 @@ public final class Assembler {
             fields.text("use"),
             fields.quantity("temperature", Dimension.TEMPERATURE, TEMPERATURE_EXAMPLE),
             fields.quantity("humidity", Dimension.PERCENT, "\"60 %\""));
+  }
+
+  private Foaming foaming(@Nullable Node node) {
+    Fields fields =
+        node == null ? null : Fields.of(context, node, "set of foaming values", FOAMING_FIELDS);
+    return fields == null
+        ? Foaming.UNKNOWN
+        : new Foaming(
+            fields.length("nozzle", Amounts.Range.POSITIVE),
+            fields.length("reach", Amounts.Range.POSITIVE));
   }
 
   private Site site(@Nullable Node node) {

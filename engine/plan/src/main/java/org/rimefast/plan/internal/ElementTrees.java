@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Amount;
+import org.rimefast.plan.BoxFittings;
+import org.rimefast.plan.Door;
 import org.rimefast.plan.Element;
 import org.rimefast.plan.Material;
 import org.rimefast.plan.Mount;
@@ -57,6 +59,12 @@ final class ElementTrees {
     tree.length(item, "sill", opening.sill());
     tree.length(item, "width", opening.width());
     tree.length(item, "height", opening.height());
+    Door door = opening.door();
+    if (door != null) {
+      Structure made = TreeMaker.structure(item, "door");
+      TreeMaker.text(made, "hinge", door.hinge().word());
+      TreeMaker.text(made, "opens", door.opens().word());
+    }
     if (repeat != null) {
       tree.repeat(item, repeat);
     }
@@ -130,6 +138,9 @@ final class ElementTrees {
     if (part instanceof Part.Stud stud) {
       stud(item, stud);
     }
+    if (part instanceof Part.Box box) {
+      fittings(item, box.fittings(), size);
+    }
     if (repeat != null) {
       tree.repeat(item, repeat);
     }
@@ -144,6 +155,38 @@ final class ElementTrees {
       tree.length(made, "up", hole.up());
       tree.length(made, "width", hole.width());
       tree.length(made, "height", hole.height());
+      Boolean insert = hole.insert();
+      PlanTree.text(made, "insert", insert == null ? null : Names.wordOf(Names.INSERTS, insert));
+      tree.length(made, "plate", hole.plate());
+    }
+  }
+
+  private void fittings(Structure item, BoxFittings fittings, Products.@Nullable BoxSize size) {
+    Amount volume = fittings.volume();
+    if (size == null || !new Amount(size.volume(), null).equals(volume)) {
+      PlanTree.quantity(item, "volume", volume);
+    }
+    List<BoxFittings.Device> devices = fittings.devices();
+    if (devices != null) {
+      Sequence list = TreeMaker.sequenceOf(item, "devices");
+      for (BoxFittings.Device device : devices) {
+        Structure made = TreeMaker.item(list);
+        TreeMaker.text(made, "kind", device.kind().word());
+        if (device.count() != 1) {
+          TreeMaker.number(made, "count", Integer.toString(device.count()));
+        }
+        tree.length(made, "behind", device.behind());
+      }
+    }
+    Boolean clamps = fittings.clamps();
+    PlanTree.text(item, "clamps", clamps == null ? null : Names.wordOf(Names.CLAMPS, clamps));
+    count(item, "fixtureStuds", fittings.fixtureStuds());
+    count(item, "wireConnectors", fittings.wireConnectors());
+  }
+
+  private static void count(Structure item, String name, @Nullable Integer count) {
+    if (count != null) {
+      TreeMaker.number(item, name, Integer.toString(count));
     }
   }
 

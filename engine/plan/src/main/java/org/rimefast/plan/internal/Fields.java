@@ -10,6 +10,7 @@ import org.rimefast.plan.internal.json.Node.Sequence;
 import org.rimefast.plan.internal.json.Node.Structure;
 import org.rimefast.plan.internal.json.Node.Text;
 import org.rimefast.units.Dimension;
+import org.rimefast.units.Rational;
 
 /** The members of one object of a plan, of which only known ones may occur, each once. */
 final class Fields {
@@ -195,6 +196,56 @@ final class Fields {
     return member == null
         ? null
         : Amounts.quantity(context, member, () -> label(name), dimension, example);
+  }
+
+  /** Any other value with a unit, not less than a range allows; null if absent or wrong. */
+  @Nullable Amount quantity(String name, Dimension dimension, String example, Amounts.Range range) {
+    Node member = get(name);
+    Amount amount = quantity(name, dimension, example);
+    return amount == null
+            || member == null
+            || !Amounts.isIn(context, member, () -> label(name), amount, range)
+        ? null
+        : amount;
+  }
+
+  /** How many there are; null if absent, or with a fault if it is no number of that range. */
+  @Nullable Integer count(String name, int least, int most) {
+    Node member = get(name);
+    if (member == null) {
+      return null;
+    }
+    if (!(member instanceof Node.Numeral number)) {
+      wrongType(member, name, "a whole number");
+      return null;
+    }
+    Rational value = Amounts.number(context, member, number.spelling(), () -> label(name));
+    if (value == null) {
+      return null;
+    }
+    if (!value.isWhole()
+        || value.compareTo(Rational.of(least)) < 0
+        || value.compareTo(Rational.of(most)) > 0) {
+      context.faults.add(
+          "bad-count",
+          member,
+          label(name) + " is " + Amounts.clipped(number.spelling()) + ".",
+          "Write a whole number from " + least + " to " + most + ".");
+      return null;
+    }
+    return value.numerator().intValueExact();
+  }
+
+  /** A fault of a field, if it is there, that its owner's kind does not have. */
+  void refuse(String name, String kind, String remedy) {
+    Node member = get(name);
+    if (member != null) {
+      context.faults.addAtName(
+          "misplaced-field",
+          member,
+          capital(owner()) + " is of kind " + kind + " and has no \"" + name + "\".",
+          remedy);
+    }
   }
 
   String label(String name) {

@@ -25,7 +25,33 @@ final class Ids {
     this.context = context;
   }
 
-  private record Reference(Node node, String label, String id) {}
+  private record Reference(Node node, String label, String id, To to) {}
+
+  /** What a reference may name. */
+  enum To {
+    ANY("element", ""),
+    /** What has a place: a circuit has none. */
+    PLACED("part, opening or run", ""),
+    CIRCUIT("circuit", "circuits"),
+    PANEL("panel", "panels");
+
+    private final String what;
+    private final String list;
+
+    To(String what, String list) {
+      this.what = what;
+      this.list = list;
+    }
+
+    private boolean allows(Node owner) {
+      String pointer = owner.pointer();
+      return switch (this) {
+        case ANY -> true;
+        case PLACED -> !pointer.startsWith("/" + CIRCUIT.list + "/");
+        case CIRCUIT, PANEL -> pointer.startsWith("/" + list + "/");
+      };
+    }
+  }
 
   /**
    * Takes the id of an element that may be a row, or those of the row.
@@ -82,16 +108,31 @@ final class Ids {
   }
 
   /** Notes that an element names another; checked when all are known. */
-  void refer(Fields element, String field, @Nullable String id) {
+  void refer(Fields element, String field, @Nullable String id, To to) {
     Node node = element.get(field);
     if (id != null && node != null) {
-      references.add(new Reference(node, element.label(field), id));
+      references.add(new Reference(node, element.label(field), id, to));
     }
   }
 
   void checkReferences() {
     for (Reference reference : references) {
       String id = reference.id;
+      Node owner = owners.get(id);
+      if (owner != null && !reference.to.allows(owner)) {
+        context.faults.add(
+            "wrong-reference",
+            reference.node,
+            reference.label
+                + " names "
+                + Wording.quoted(id)
+                + ", which is no "
+                + reference.to.what
+                + ".",
+            reference.to == To.PLACED
+                ? "Name what has a place in the module; a circuit has none."
+                : "Name an entry of \"" + reference.to.list + "\".");
+      }
       if (!owners.containsKey(id) && !uncounted.contains(id) && !uncounted.contains(row(id))) {
         context.faults.add(
             "dangling-reference",

@@ -2,7 +2,9 @@ package org.rimefast.plan.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Amount;
+import org.rimefast.plan.Door;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.Opening;
 import org.rimefast.plan.internal.json.Node;
@@ -10,7 +12,8 @@ import org.rimefast.plan.internal.json.Node;
 /** Reads the openings. */
 final class OpeningsReader {
   static final List<String> FIELDS =
-      List.of("id", "face", "from", "sill", "width", "height", "repeat");
+      List.of("id", "face", "from", "sill", "width", "height", "door", "repeat");
+  static final List<String> DOOR_FIELDS = List.of("hinge", "opens");
 
   private final Context context;
   private final Ids ids;
@@ -47,6 +50,7 @@ final class OpeningsReader {
     Amount sill = fields.requiredLength("sill", Amounts.Range.ANY);
     Amount width = fields.requiredLength("width", Amounts.Range.POSITIVE);
     Amount height = fields.requiredLength("height", Amounts.Range.POSITIVE);
+    Door door = door(fields);
     Node repeatNode = fields.get("repeat");
     Repeat repeat = repeatNode == null ? null : Repeat.read(context, fields, repeatNode);
     int count = repeat == null ? 1 : repeat.count();
@@ -60,11 +64,23 @@ final class OpeningsReader {
     if (width == null || height == null || (repeatNode != null && repeat == null)) {
       return;
     }
-    Opening first = new Opening(id, fields.node().pointer(), face, from, sill, width, height);
+    Opening first = new Opening(id, fields.node().pointer(), face, from, sill, width, height, door);
     for (int i = 0; i < count; i++) {
       openings.add(repeat == null ? first : inRow(first, repeat, i));
       nodes.add(fields.node());
     }
+  }
+
+  private @Nullable Door door(Fields opening) {
+    Node node = opening.get("door");
+    Fields fields =
+        node == null ? null : Fields.of(context, node, "door of " + opening.owner(), DOOR_FIELDS);
+    if (fields == null) {
+      return null;
+    }
+    Door.Hinge hinge = fields.requiredWord("hinge", Names.HINGES);
+    Door.Swing opens = fields.requiredWord("opens", Names.SWINGS);
+    return hinge == null || opens == null ? null : new Door(hinge, opens);
   }
 
   /** The item of a row, counted from 0, whose first one is {@code first}. */
@@ -82,6 +98,7 @@ final class OpeningsReader {
         repeat.up() ? first.from() : moved,
         repeat.up() ? moved : first.sill(),
         first.width(),
-        first.height());
+        first.height(),
+        first.door());
   }
 }

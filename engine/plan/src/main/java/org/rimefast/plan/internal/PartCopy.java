@@ -30,7 +30,7 @@ final class PartCopy {
       return new Part.Stud(id, p.pointer(), placement, p.section(), holes);
     }
     if (part instanceof Part.Box p) {
-      return new Part.Box(id, p.pointer(), p.kind(), p.size(), placement, p.mount());
+      return new Part.Box(id, p.pointer(), p.kind(), p.size(), placement, p.mount(), p.fittings());
     }
     if (part instanceof Part.Bar p) {
       return new Part.Bar(id, p.pointer(), placement);
@@ -58,7 +58,9 @@ final class PartCopy {
         hole.pointer(),
         Lengths.moved(hole.up(), repeat.spacing(), steps),
         hole.width(),
-        hole.height());
+        hole.height(),
+        hole.insert(),
+        hole.plate());
   }
 
   private static @Nullable Amount shifted(@Nullable Amount start, Repeat repeat, int steps) {

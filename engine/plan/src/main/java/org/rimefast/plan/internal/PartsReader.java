@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Amount;
+import org.rimefast.plan.BoxFittings;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
 import org.rimefast.plan.Mount;
@@ -18,7 +19,7 @@ import org.rimefast.units.Quantity;
 
 /** Reads studs, boxes, bars, brackets, panels and luminaires. */
 final class PartsReader {
-  static final List<String> HOLE_FIELDS = List.of("up", "width", "height");
+  static final List<String> HOLE_FIELDS = List.of("up", "width", "height", "insert", "plate");
 
   private final Context context;
   private final Ids ids;
@@ -117,7 +118,7 @@ final class PartsReader {
         return reader.stud(fields, id, placement);
       }
     },
-    BOXES("boxes", "box", "kind", "size", "mount") {
+    BOXES("boxes", "box", boxFields()) {
       @Override
       @Nullable Part read(PartsReader reader, Fields fields, String id, Placement placement) {
         return reader.box(fields, id, placement);
@@ -133,7 +134,7 @@ final class PartsReader {
       @Override
       Part read(PartsReader reader, Fields fields, String id, Placement placement) {
         String holds = fields.text("holds");
-        reader.ids.refer(fields, "holds", holds);
+        reader.ids.refer(fields, "holds", holds, Ids.To.PLACED);
         return new Part.Bracket(id, fields.node().pointer(), holds, placement);
       }
     },
@@ -180,6 +181,12 @@ final class PartsReader {
 
     abstract @Nullable Part read(PartsReader reader, Fields fields, String id, Placement placement);
 
+    private static String[] boxFields() {
+      List<String> fields = new ArrayList<>(List.of("kind", "size", "mount"));
+      fields.addAll(FittingsReader.FIELDS);
+      return fields.toArray(new String[0]);
+    }
+
     private static @Nullable Mount mount(Fields fields) {
       return fields.word("mount", Names.MOUNTS);
     }
@@ -200,8 +207,10 @@ final class PartsReader {
         Amount up = fields.requiredLength("up", Amounts.Range.ANY);
         Amount width = fields.requiredLength("width", Amounts.Range.POSITIVE);
         Amount height = fields.requiredLength("height", Amounts.Range.POSITIVE);
+        Boolean insert = fields.word("insert", Names.INSERTS);
+        Amount plate = fields.length("plate", Amounts.Range.NOT_NEGATIVE);
         if (up != null && width != null && height != null) {
-          holes.add(new Part.ServiceHole(item.pointer(), up, width, height));
+          holes.add(new Part.ServiceHole(item.pointer(), up, width, height, insert, plate));
         }
       }
     }
@@ -217,6 +226,9 @@ final class PartsReader {
     if (size != null && product.isEmpty() && sizeNode != null) {
       FacesReader.unknownProduct(context, sizeNode, size, "box size", Products.boxNames());
     }
+    BoxFittings fittings =
+        new FittingsReader(context)
+            .read(fields, sized(null, product.map(Products.BoxSize::volume)));
     if (kind == null) {
       return null;
     }
@@ -236,7 +248,8 @@ final class PartsReader {
         kind,
         product.map(Products.BoxSize::name).orElse(null),
         placement,
-        mount);
+        mount,
+        fittings);
   }
 
   private static @Nullable Amount sized(@Nullable Amount own, Optional<Quantity> product) {

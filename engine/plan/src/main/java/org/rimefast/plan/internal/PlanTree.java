@@ -7,11 +7,13 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Amount;
+import org.rimefast.plan.Circuit;
 import org.rimefast.plan.CorrugationProfile;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
 import org.rimefast.plan.FaceBuild.Foam;
 import org.rimefast.plan.FaceBuild.Ribs;
+import org.rimefast.plan.Foaming;
 import org.rimefast.plan.InspectReading;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.Products;
@@ -57,9 +59,14 @@ public final class PlanTree {
     faces(root);
     new ElementTrees(this, root).openings(plan.openings());
     new ElementTrees(this, root).parts(plan.parts());
+    RunTrees runs = new RunTrees(this);
     for (Run run : plan.runs()) {
-      run(TreeMaker.item(TreeMaker.sequenceOf(root, "runs")), run);
+      runs.run(TreeMaker.item(TreeMaker.sequenceOf(root, "runs")), run);
     }
+    for (Circuit circuit : plan.circuits()) {
+      circuit(TreeMaker.item(TreeMaker.sequenceOf(root, "circuits")), circuit);
+    }
+    foaming(root, plan.foaming());
     for (InspectReading reading : plan.readings()) {
       reading(TreeMaker.item(TreeMaker.sequenceOf(root, "readings")), reading);
     }
@@ -206,19 +213,20 @@ public final class PlanTree {
     return plan.face(face).stud();
   }
 
-  private void run(Structure node, Run run) {
-    TreeMaker.text(node, "id", run.id());
-    TreeMaker.text(node, "kind", run.kind().word());
-    length(node, "diameter", run.diameter());
-    text(node, "from", run.from());
-    text(node, "to", run.to());
-    Sequence path = TreeMaker.sequenceOf(node, "path");
-    for (Run.PathPoint point : run.path()) {
-      Structure made = TreeMaker.item(path);
-      TreeMaker.text(made, "face", point.face().word());
-      length(made, "along", point.along());
-      length(made, "up", point.up());
-      length(made, "depth", point.depth());
+  private static void circuit(Structure node, Circuit circuit) {
+    TreeMaker.text(node, "id", circuit.id());
+    text(node, "panel", circuit.panel());
+    quantity(node, "breaker", circuit.breaker());
+    quantity(node, "voltage", circuit.voltage());
+    quantity(node, "load", circuit.load());
+    quantity(node, "terminals", circuit.terminals());
+  }
+
+  private void foaming(Structure root, Foaming foaming) {
+    if (!foaming.equals(Foaming.UNKNOWN)) {
+      Structure node = TreeMaker.structure(root, "foaming");
+      length(node, "nozzle", foaming.nozzle());
+      length(node, "reach", foaming.reach());
     }
   }
 
@@ -238,7 +246,7 @@ public final class PlanTree {
     }
   }
 
-  private static void quantity(Structure node, String name, @Nullable Amount amount) {
+  static void quantity(Structure node, String name, @Nullable Amount amount) {
     if (amount != null) {
       TreeMaker.text(node, name, spelled(amount));
     }
@@ -255,6 +263,26 @@ public final class PlanTree {
     if (amount == null) {
       return;
     }
+    String number = plain(amount);
+    if (number == null) {
+      TreeMaker.text(node, name, spelled(amount));
+    } else {
+      TreeMaker.number(node, name, number);
+    }
+  }
+
+  /** A length as an item of a list. */
+  void length(Sequence list, Amount amount) {
+    String number = plain(amount);
+    if (number == null) {
+      TreeMaker.text(list, spelled(amount));
+    } else {
+      TreeMaker.number(list, number);
+    }
+  }
+
+  /** A length as a plain number in the plan's unit; null if it is not spelled as one. */
+  private @Nullable String plain(Amount amount) {
     String tail = " " + unit.symbol();
     String text = amount.value().text();
     if (amount.plusMinus() == null && text.endsWith(tail)) {
@@ -262,11 +290,10 @@ public final class PlanTree {
       // Only a spelling that reads back as the same text.
       if (number.matches("-?(0|[1-9][0-9]*)(\\.[0-9]+)?")
           && new BigDecimal(number).toPlainString().equals(number)) {
-        TreeMaker.number(node, name, number);
-        return;
+        return number;
       }
     }
-    TreeMaker.text(node, name, spelled(amount));
+    return null;
   }
 
   /** A length that the model keeps in millimetres. */

@@ -51,7 +51,7 @@ final class ReadingsReader {
         fields.requiredText("inspect", "Add \"inspect\": the id of the standard's inspect item.");
     String of = fields.text("of");
     if (of != null && !of.equals(InspectReading.ROOM) && !Names.FACES.containsKey(of)) {
-      ids.refer(fields, "of", of);
+      ids.refer(fields, "of", of, Ids.To.ANY);
     }
     Boolean answer = fields.requiredWord("answer", ANSWERS);
     Node written = fields.get("value");

@@ -5,22 +5,32 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.Face;
+import org.rimefast.plan.Products;
 import org.rimefast.plan.Run;
+import org.rimefast.plan.RunBuild;
 import org.rimefast.plan.internal.json.Node;
 
 /** Reads cables and conduits. */
 final class RunsReader {
-  static final List<String> FIELDS = List.of("id", "kind", "diameter", "path", "from", "to");
-  static final List<String> POINT_FIELDS = List.of("face", "along", "up", "depth");
+  static final List<String> FIELDS = fields();
+  static final List<String> POINT_FIELDS = List.of("face", "along", "up", "depth", "bend");
 
   private final Context context;
   private final Ids ids;
+  private final RunBuildReader builds;
   private final List<Run> runs = new ArrayList<>();
   private final List<List<Node>> points = new ArrayList<>();
 
   RunsReader(Context context, Ids ids) {
     this.context = context;
     this.ids = ids;
+    this.builds = new RunBuildReader(context, ids);
+  }
+
+  private static List<String> fields() {
+    List<String> fields = new ArrayList<>(List.of("id", "kind", "diameter", "path", "from", "to"));
+    fields.addAll(RunBuildReader.FIELDS);
+    return List.copyOf(fields);
   }
 
   List<Run> runs() {
@@ -47,11 +57,14 @@ final class RunsReader {
       ids.take(id, fields);
     }
     Run.Kind kind = fields.requiredWord("kind", Names.RUN_KINDS);
-    Amount diameter = fields.length("diameter", Amounts.Range.POSITIVE);
+    Products.EmtSize size = builds.size(fields, kind);
+    Amount own = fields.length("diameter", Amounts.Range.POSITIVE);
+    Amount diameter = own == null && size != null ? new Amount(size.diameter(), null) : own;
+    RunBuild build = builds.read(fields, kind, size);
     String from = fields.text("from");
     String to = fields.text("to");
-    ids.refer(fields, "from", from);
-    ids.refer(fields, "to", to);
+    ids.refer(fields, "from", from, Ids.To.PLACED);
+    ids.refer(fields, "to", to, Ids.To.PLACED);
     List<Node> items = pathItems(fields);
     List<Run.PathPoint> path = new ArrayList<>();
     for (Node item : items) {
@@ -62,7 +75,7 @@ final class RunsReader {
     }
     boolean readAll = path.size() == items.size() && path.size() >= 2 && fields.node().isClosed();
     if (readAll && hasLength(fields, path, items) && id != null && kind != null) {
-      runs.add(new Run(id, fields.node().pointer(), kind, diameter, path, from, to));
+      runs.add(new Run(id, fields.node().pointer(), kind, diameter, path, from, to, build));
       points.add(items);
     }
   }
@@ -93,7 +106,8 @@ final class RunsReader {
     Amount along = fields.length("along", Amounts.Range.ANY);
     Amount up = fields.length("up", Amounts.Range.ANY);
     Amount depth = fields.length("depth", Amounts.Range.ANY);
-    return face == null ? null : new Run.PathPoint(item.pointer(), face, along, up, depth);
+    Amount bend = fields.length("bend", Amounts.Range.NOT_NEGATIVE);
+    return face == null ? null : new Run.PathPoint(item.pointer(), face, along, up, depth, bend);
   }
 
   private boolean hasLength(Fields run, List<Run.PathPoint> path, List<Node> items) {

@@ -14,7 +14,7 @@ import java.util.Map;
  */
 record FieldPath(Map<String, Object> owner, List<String> names) {
   /** Fields that are objects, which may not be there yet. */
-  private static final List<String> OBJECTS = List.of("foam", "repeat");
+  private static final List<String> OBJECTS = List.of("foam", "repeat", "slack", "door");
 
   /**
    * The field that words mean: {@code outdoor design temperature} is {@code

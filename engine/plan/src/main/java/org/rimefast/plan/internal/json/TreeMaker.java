@@ -53,6 +53,16 @@ public final class TreeMaker {
     return made;
   }
 
+  /** Adds a text to a list. */
+  public static void text(Sequence parent, String value) {
+    parent.add(new Node.Text(Step.item(parent, Position.NONE), value));
+  }
+
+  /** Adds a number to a list by its spelling. */
+  public static void number(Sequence parent, String spelling) {
+    parent.add(new Node.Numeral(Step.item(parent, Position.NONE), spelling));
+  }
+
   private static Step member(Structure parent, String name) {
     return Step.member(parent, name, Position.NONE);
   }
