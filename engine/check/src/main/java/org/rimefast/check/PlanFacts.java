@@ -275,6 +275,14 @@ public final class PlanFacts {
     return conductors[handle - elements.length].group();
   }
 
+  /**
+   * True for an element that stands for one or more of which the plan does not say how many: the
+   * conductors of a run for which it gives none.
+   */
+  public boolean standsForMany(int handle) {
+    return isConductor(handle) && conductor(handle) == null;
+  }
+
   /** The face with this handle. */
   public Face face(int handle) {
     return FACES[handle - facesFrom];

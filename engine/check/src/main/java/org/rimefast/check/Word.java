@@ -35,10 +35,10 @@ public sealed interface Word {
   /**
    * A relation.
    *
-   * @param candidates finds the elements for which the relation can hold at its first slot, so that
-   *     not all need be asked; empty if all must be
-   * @param subjects finds the elements of which the relation can hold with a given element at its
-   *     first slot; empty if all must be asked
+   * @param candidates finds the elements for which the relation can hold at its first slot for an
+   *     element, so that not all need be asked; empty if all must be
+   * @param subjects finds the elements of which the relation can hold with a given element at that
+   *     slot; empty if all must be asked
    */
   record RelationWord(
       TruthFunction function,
@@ -124,9 +124,9 @@ public sealed interface Word {
   @FunctionalInterface
   interface CandidateFunction {
     /**
-     * Adds candidates for the first slot, or for the subject if {@code element} is what stands at
-     * the first slot; an element that it leaves out is one for which the relation certainly does
-     * not hold. {@code arguments} is to be asked for the other slots only.
+     * Adds candidates for the first slot at which an element stands, or for the subject if {@code
+     * element} is what stands at that slot; an element that it leaves out is one for which the
+     * relation certainly does not hold. {@code arguments} is to be asked for the other slots only.
      */
     void find(PlanFacts facts, int element, Arguments arguments, HandleList candidates);
   }

@@ -23,7 +23,7 @@ class CostTest {
           box must touch a stud or touch a bracket | boxes x (studs near) + boxes x (brackets near)
           box must touch a stud (where it is metal and it touches a bar) | boxes x (studs near) x (bars near)
           for each box, each stud must touch it | boxes x studs
-          for each stud, number of boxes (where it touches the stud) must be at most 2 | studs x boxes
+          for each stud, number of boxes (where it touches the stud) must be at most 2 | studs x (boxes near)
           for each room, number of boxes must be at most 12 | rooms x boxes
           for each box, (for each wall, number of studs >= 2) must hold | boxes x walls x studs
           each box where largest depth of boxes >= 2 in must touch a stud | boxes x boxes + boxes x (studs near)

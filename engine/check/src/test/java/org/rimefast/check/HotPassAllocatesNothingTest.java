@@ -53,7 +53,34 @@ class HotPassAllocatesNothingTest {
         "for each bracket, all but 2 boxes (where its face is face of the bracket) must touch it",
         "part must have number of boxes per face <= 3 and have total width of boxes per room <= 9 m",
         "each part where its material is its fit material must have clearance >= its cover needed",
-        "part must have distance to the nearest part (where clearance > 10 mm) >= 1 in"
+        "part must have distance to the nearest part (where clearance > 10 mm) >= 1 in",
+        "for each run, (for each stud (where the run passes through it), the run passes through a"
+            + " service hole of it and set-back at it of the run >= 1 in) must hold",
+        "run must not cross another run",
+        "run must have service hole spread <= 3 mm",
+        "run must lie in outer bay",
+        "run must clear the shell by 25 mm along its whole length",
+        "for each run, (for each part (where the run comes to it from above), drip loop below it of"
+            + " the run >= 25 mm) must hold",
+        "run must not enter a part from side",
+        "item must not overlap a part",
+        "item must not touch a run",
+        "part must not be within 6 in of another part",
+        "part must not be covered by another part",
+        "part must have foam access beside >= 75 mm and have foam access behind >= 75 mm",
+        "each face must have bare steel <= 1 m2 and have foam volume <= 2 m3",
+        "each electrical part must keep free a space of 30 in by 36 in by 78 in",
+        "each electrical part must open its door freely",
+        "each opening must keep its swing free",
+        "each electrical part must not lead over metal to a face without passing a bracket",
+        "each wall must have way along the floor line to a receptacle below 5 ft in wall spaces from 2 ft"
+            + " <= 6 ft",
+        "run must have length <= 9 m and have bend in all <= 360 deg",
+        "run must not be alongside another run within 2 in over 1 ft",
+        "run must enter at most 2 boxes",
+        "each run where it bends must have conductor count <= 3",
+        "for each box, total cross-section of conductors (where the box takes it) must be at most 9"
+            + " mm2"
       })
   void aWarmPassOverAllElementsNeedsNoNewMemory(String sentence) {
     needsNoNewMemory(Given.rule(TERMS, sentence).rules().get(0), FACTS);

@@ -3,14 +3,9 @@ package org.rimefast.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.rimefast.check.SentencePlans.BOX;
 import static org.rimefast.check.SentencePlans.CABLE;
-import static org.rimefast.check.SentencePlans.FACE;
-import static org.rimefast.check.SentencePlans.ITEM;
-import static org.rimefast.check.SentencePlans.LENGTH;
 import static org.rimefast.check.SentencePlans.PANEL;
-import static org.rimefast.check.SentencePlans.PART;
 import static org.rimefast.check.SentencePlans.ROOM;
 import static org.rimefast.check.SentencePlans.TEMPERATURE;
-import static org.rimefast.check.SentencePlans.WALL;
 import static org.rimefast.check.SentencePlans.box;
 import static org.rimefast.check.SentencePlans.bracket;
 import static org.rimefast.check.SentencePlans.module;
@@ -18,7 +13,6 @@ import static org.rimefast.check.SentencePlans.panel;
 import static org.rimefast.check.SentencePlans.run;
 import static org.rimefast.check.Verdict.BROKEN;
 import static org.rimefast.check.Verdict.MET;
-import static org.rimefast.check.Verdict.NOT_APPLICABLE;
 import static org.rimefast.check.Verdict.UNDECIDED;
 
 import java.util.List;
@@ -27,12 +21,7 @@ import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.rimefast.lang.vocabulary.Property;
-import org.rimefast.lang.vocabulary.Relation;
 import org.rimefast.lang.vocabulary.Slot;
-import org.rimefast.plan.Face;
-import org.rimefast.plan.Material;
-import org.rimefast.plan.Mount;
-import org.rimefast.plan.Part;
 import org.rimefast.plan.Plan;
 import org.rimefast.units.Units;
 
@@ -85,21 +74,7 @@ class SentencesOnPartsTest {
 
   @Test
   void noUnbrokenMetalPathLeadsFromTheShell() {
-    InventedWords words = new InventedWords();
-    words
-        .words()
-        .chain(
-            new Relation(
-                "metal-path",
-                Relation.Form.VERB,
-                "lead over metal to _",
-                "leads over metal to _",
-                ITEM,
-                List.of(new Slot.Element(FACE))),
-            SentencesOnPartsTest::metalNextTo,
-            (facts, from, to, out) -> out.missing(facts.missing(to, "material")));
     new Sentence("parts/no-metal-path", "each electrical part must not lead over metal to a face")
-        .in(words)
         .on(
             module(
                 ", 'boxes': [%s, %s, %s], 'brackets': [%s, %s, %s]"
@@ -114,27 +89,6 @@ class SentencesOnPartsTest {
         .says(BROKEN, "B")
         .says(UNDECIDED, "C")
         .isHeld();
-  }
-
-  /** Metal that touches a part, and the face whose steel it touches. */
-  private static void metalNextTo(PlanFacts facts, int element, Neighbours found) {
-    if (facts.isFace(element)) {
-      return;
-    }
-    if (facts.geometry().touchesShell(element)) {
-      found.add(facts.handleOf(facts.part(element).face()));
-    }
-    for (int other : facts.members(PART)) {
-      Material material = facts.part(other).material();
-      if (other == element || !facts.geometry().touches(element, other)) {
-        continue;
-      }
-      if (material == null) {
-        found.addPossible(other);
-      } else if (material == Material.STEEL || material == Material.ALUMINIUM) {
-        found.add(other);
-      }
-    }
   }
 
   @Test
@@ -179,91 +133,52 @@ class SentencesOnPartsTest {
 
   @Test
   void noPointOfAFloorLineIsFarFromAReceptacle() {
-    InventedWords words =
-        new InventedWords()
-            .being(
-                WALL,
-                "usable",
-                List.of(),
-                (facts, element, arguments) -> Truth.of(facts.face(element) != Face.FRONT))
-            .measured(
-                WALL,
-                "greatest way to receptacles",
-                Units.FOOT,
-                (facts, element) -> FloorLine.greatestWay(facts, element) / 1000);
     new Sentence(
             "parts/receptacles",
-            "each wall where it is usable must have greatest way to receptacles <= 6 ft")
-        .in(words)
+            "each wall must have way along the floor line to a receptacle below 5.5 ft in wall spaces"
+                + " from 2 ft <= 6 ft")
         .on(
-            module(
-                ", 'boxes': [%s, %s, %s, %s, %s, %s]"
-                    .formatted(
-                        box("A", 1500),
-                        box("B", 4500),
-                        box("C", 7500),
-                        box("D", 10500),
-                        box("E", 1500).replace("left", "right"),
-                        box("F", 1500).replace("left", "rear").replace("'along': 1500.0, ", ""))))
-        .says(MET, "left")
+            FittedPlans.receptacles(
+                module(
+                    ", 'boxes': [%s, %s, %s, %s, %s, %s], 'openings': [%s]"
+                        .formatted(
+                            box("A", 1500),
+                            box("B", 4500),
+                            box("C", 7500),
+                            box("D", 10500),
+                            box("E", 1500).replace("left", "right"),
+                            box("F", 1500).replace("left", "rear").replace("'along': 1500.0, ", ""),
+                            "{'id': 'doors', 'face': 'front', 'from': 0, 'sill': 0, 'width': 2340, 'height': 2280}")),
+                "A",
+                "B",
+                "C",
+                "D",
+                "E"))
+        .says(MET, "left", "front")
         .says(BROKEN, "right")
         .says(UNDECIDED, "rear")
-        .says(NOT_APPLICABLE, "front")
         .isHeld();
   }
 
   @Test
   void theWorkingSpaceBeforeAPanelIsFree() {
-    Slot length = new Slot.Of(LENGTH);
-    InventedWords words =
-        new InventedWords()
-            .verb(
-                PART,
-                "stand in the space of _ by _ by _ before _",
-                "stands in the space of _ by _ by _ before _",
-                List.of(length, length, length, new Slot.Element(PANEL)),
-                SentencesOnPartsTest::standsBefore,
-                (facts, element, arguments, out) -> out.missing(facts.missing(element, "mount")));
-    String box = box("A", 4300).replace("flush", "surface");
-    new Sentence(
-            "parts/working-space",
-            "for each panel, no other part must stand in the space of 30 in by 36 in by 78 in before"
-                + " the panel")
-        .in(words)
+    String box = box("A", 4300).replace("flush", "surface").replace("47.6", "200");
+    new Sentence("parts/working-space", "panel must keep free a space of 30 in by 36 in by 78 in")
         .on(
             module(
-                ", 'panels': [%s, %s, %s], 'boxes': [%s, %s, %s]"
+                ", 'panels': [%s, %s, %s], 'boxes': [%s, %s, %s, %s]"
                     .formatted(
                         panel("free", 1000, "surface"),
                         panel("crowded", 4000, "surface"),
                         panel("unknown", 8000, "surface"),
                         box,
+                        box.replace("'A'", "'L'").replace("4300", "3700"),
                         box("flush", 1000),
                         box("B", 8000).replace(", 'mount': 'flush'", ""))))
         .says(MET, "free")
         .says(BROKEN, "crowded")
         .says(UNDECIDED, "unknown")
         .isHeld();
-  }
-
-  /** Whether a part stands out of the wall beside or before a panel on the same wall. */
-  private static Truth standsBefore(PlanFacts facts, int element, Arguments arguments) {
-    Part part = facts.part(element);
-    Part panel = facts.part(arguments.element(3));
-    if (!(part instanceof Part.Electrical electrical) || part.face() != panel.face()) {
-      return Truth.FALSE;
-    }
-    double apart =
-        Math.abs(PathWords.millimetres(part.along()) - PathWords.millimetres(panel.along()))
-            - PathWords.millimetres(part.width()) / 2;
-    double bottom = PathWords.millimetres(part.up()) - PathWords.millimetres(part.height()) / 2;
-    if (apart >= arguments.number(0).least() * 500
-        || bottom >= arguments.number(2).least() * 1000) {
-      return Truth.FALSE;
-    }
-    return electrical.mount() == null
-        ? Truth.UNKNOWN
-        : Truth.of(electrical.mount() == Mount.SURFACE);
   }
 
   /** Dew point: ISO 13788, saturation pressure above 0 degC, formula from memory. */
@@ -341,20 +256,26 @@ class SentencesOnPartsTest {
         .says(UNDECIDED, "unknown")
         .says(MET, "bare")
         .isHeld();
+    String plate =
+        "{'id': '%s', 'face': 'left', 'along': 3214, 'up': %s, 'width': 2300, 'height': 40, 'depth': 18, 'front': 0, 'material': 'wood'}";
     new Sentence(
             "parts/foam-access",
             "box must have clearance >= 75 mm or have foam access beside >= 75 mm")
-        .in(
-            new InventedWords()
-                .number(BOX, "foam access beside", Units.MILLIMETRE, Map.of("A", 80.0, "B", 60.0)))
         .on(
             module(
-                ", 'boxes': [%s, %s, %s, %s]"
+                ", 'boxes': [%s, %s, %s, %s], 'studs': [%s, %s, %s, %s, %s], 'bars': [%s, %s]"
                     .formatted(
                         box("A", 214),
-                        box("B", 492),
-                        box("C", 770),
-                        box("shallow", 1048).replace("47.6", "30"))))
+                        box("B", 2214),
+                        box("C", 4214).replace("'depth': 47.6, ", ""),
+                        box("shallow", 2770).replace("47.6", "30"),
+                        plainStud("S1", 2100),
+                        plainStud("S2", 2328),
+                        plainStud("S3", 4100),
+                        plainStud("S4", 4328),
+                        plainStud("S5", 2860),
+                        plate.formatted("above", 1300),
+                        plate.formatted("below", 1100))))
         .says(MET, "A", "shallow")
         .says(BROKEN, "B")
         .says(UNDECIDED, "C")

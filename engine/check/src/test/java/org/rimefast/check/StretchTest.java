@@ -32,10 +32,11 @@ class StretchTest {
 
   @Test
   void aRelationIsAskedOfItsStretchOnly() {
-    assertThat(verdict("cable must clear the shell by 25 mm along its whole length"))
+    assertThat(verdict("cable must stay off the shell by 25 mm from end to end"))
         .isEqualTo(Verdict.BROKEN);
-    assertThat(verdict("each cable must clear the shell by 25 mm after the box")).isNull();
-    assertThat(verdict("cable must clear the shell by 25 mm after a box (where its width > 60 mm)"))
+    assertThat(verdict("each cable must stay off the shell by 25 mm after the box")).isNull();
+    assertThat(
+            verdict("cable must stay off the shell by 25 mm after a box (where its width > 60 mm)"))
         .isEqualTo(Verdict.MET);
     assertThat(verdict("cable must not sag before a box (where its width > 60 mm)"))
         .isEqualTo(Verdict.BROKEN);
@@ -50,8 +51,7 @@ class StretchTest {
 
   @Test
   void aPropertyIsMeasuredOverItsStretchOnly() {
-    assertThat(verdict("cable must have gap along its whole length >= 10 mm"))
-        .isEqualTo(Verdict.BROKEN);
+    assertThat(verdict("cable must have gap from end to end >= 10 mm")).isEqualTo(Verdict.BROKEN);
     assertThat(verdict("cable must have gap after a box (where its width > 60 mm) >= 30 mm"))
         .isEqualTo(Verdict.MET);
   }
@@ -59,32 +59,32 @@ class StretchTest {
   @Test
   void aStretchThatThePlanDoesNotPlaceIsUndecided() {
     Finding finding =
-        explain("cable must clear the shell by 25 mm before a box (where its kind is junction)");
+        explain("cable must stay off the shell by 25 mm before a box (where its kind is junction)");
     assertThat(finding.verdict()).isEqualTo(Verdict.UNDECIDED);
     assertThat(finding.missing())
         .extracting(MissingValue::description)
         .containsExactly("where cable R passes box C");
     assertThat(finding.reason())
-        .contains("whether cable R clears the shell by 25 mm before box C cannot be told");
+        .contains("whether cable R stays off the shell by 25 mm before box C cannot be told");
   }
 
   @Test
   void theFindingShowsWhereAlongThePathItFails() {
-    Finding finding = explain("cable must clear the shell by 25 mm along its whole length");
+    Finding finding = explain("cable must stay off the shell by 25 mm from end to end");
     assertThat(finding.reason())
-        .isEqualTo("cable R does not clear the shell by 25 mm along its whole length");
+        .isEqualTo("cable R does not stay off the shell by 25 mm from end to end");
     assertThat(finding.evidence().get(0).facts())
         .containsExactly(new Evidence.Fact("too near", "from 1.0 m to 2.0 m along it"));
   }
 
   @Test
   void aWrongStretchIsToldWithThoseThereAre() {
-    assertThat(compile("cable must clear the shell by 25 mm beyond a box").diagnostics())
+    assertThat(compile("cable must stay off the shell by 25 mm beyond a box").diagnostics())
         .extracting(Diagnostic::headline)
         .containsExactly("The word \"beyond\" is not in the vocabulary here.");
-    assertThat(compile("cable must clear the shell by 25 mm between a box").diagnostics())
+    assertThat(compile("cable must stay off the shell by 25 mm between a box").diagnostics())
         .hasSize(1);
-    assertThat(compile("box must clear the shell by 25 mm along its whole length").diagnostics())
+    assertThat(compile("box must stay off the shell by 25 mm from end to end").diagnostics())
         .extracting(Diagnostic::help)
         .containsExactly("That is said of a cable.");
   }
@@ -161,7 +161,7 @@ class StretchTest {
                     "/boxes/2/along", "where cable R passes box C", java.util.Optional.empty()));
     return Given.DICTIONARY.toBuilder()
         .stretch(
-            new Stretch("whole", "along its whole length", CABLE, List.of()),
+            new Stretch("whole", "from end to end", CABLE, List.of()),
             (facts, element, arguments, found) -> found.add(0, 4),
             Word.Explainer.NONE)
         .stretch(
@@ -189,8 +189,8 @@ class StretchTest {
             new Relation(
                 "clear",
                 Relation.Form.VERB,
-                "clear the shell by _ _",
-                "clears the shell by _ _",
+                "stay off the shell by _ _",
+                "stays off the shell by _ _",
                 CABLE,
                 List.of(new Slot.Of(LENGTH), along)),
             (facts, element, arguments) ->

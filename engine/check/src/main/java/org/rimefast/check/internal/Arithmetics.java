@@ -55,6 +55,13 @@ public final class Arithmetics {
     }
   }
 
+  /** True for a function to which each element adds, so that it matters how many there are. */
+  public static boolean adds(Value.Aggregate.Function function) {
+    return function == Value.Aggregate.Function.COUNT
+        || function == Value.Aggregate.Function.TOTAL
+        || function == Value.Aggregate.Function.AVERAGE;
+  }
+
   /**
    * Makes one number of many, some of which may not count. What is not certain widens the result or
    * leaves it missing; it is never taken for granted.
@@ -91,7 +98,8 @@ public final class Arithmetics {
      * Adds the number of one element.
      *
      * @param counts whether the element counts; not FALSE
-     * @param value its number; for a count, anything present
+     * @param value its number; for a count, anything present, or nothing if the element stands for
+     *     it is not known how many
      * @param conditionFailed true if whether it counts could not be worked out
      */
     public void add(Truth counts, Reading value, boolean conditionFailed) {
@@ -99,9 +107,6 @@ public final class Arithmetics {
       possible++;
       certain += sure ? 1 : 0;
       failed |= value.isFailed() || conditionFailed;
-      if (function == Value.Aggregate.Function.COUNT) {
-        return;
-      }
       if (!value.isPresent()) {
         missing = true;
         return;
@@ -127,10 +132,10 @@ public final class Arithmetics {
     public void finish(Reading into) {
       if (failed) {
         into.failed();
-      } else if (function == Value.Aggregate.Function.COUNT) {
-        into.between(certain, possible);
       } else if (missing) {
         into.missing();
+      } else if (function == Value.Aggregate.Function.COUNT) {
+        into.between(certain, possible);
       } else if (function == Value.Aggregate.Function.TOTAL) {
         into.between(least, most);
       } else if (certain == 0

@@ -7,17 +7,19 @@ import org.rimefast.lang.rule.Comparison;
  * Comparing numbers that are known only to lie between two ends.
  *
  * <p>Two numbers nearer than a guard count as equal, since a distance that is 50.8 mm on paper may
- * come out of the arithmetic as 50.799999999999. The guard is 1e-9 of the greater of 1 SI unit and
- * the numbers themselves: a millionth of a millimetre for any length on a module.
+ * come out of the arithmetic as 50.799999999999. The guard is 1e-9 of the numbers themselves, and
+ * 1e-12 SI units where they are small: less than a thousandth of a cubic centimetre, which matters
+ * where boxes are filled to the last of them.
  */
 public final class Intervals {
   private static final double GUARD = 1e-9;
+  private static final double SMALL = 1e-3;
 
   private Intervals() {}
 
   /** How near two numbers must be to count as equal. */
   public static double guard(double a, double b) {
-    double guard = GUARD * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
+    double guard = GUARD * Math.max(SMALL, Math.max(Math.abs(a), Math.abs(b)));
     return guard < Double.POSITIVE_INFINITY ? guard : 0;
   }
 

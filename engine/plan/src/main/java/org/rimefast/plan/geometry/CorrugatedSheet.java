@@ -288,6 +288,18 @@ public final class CorrugatedSheet {
     return List.copyOf(found);
   }
 
+  /**
+   * How far the sheet lies outside the plane of its inward ribs, at the nearest point of a range: 0
+   * if the range faces an inward rib. Openings count as sheet.
+   */
+  public double leastOut(double from, double to) {
+    return section.leastOut(from, to);
+  }
+
+  SheetSection section() {
+    return section;
+  }
+
   private ZoneStretches stretches(Zone zone) {
     return switch (zone) {
       case INWARD_RIB -> ribs;

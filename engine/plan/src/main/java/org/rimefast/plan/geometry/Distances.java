@@ -2,6 +2,9 @@ package org.rimefast.plan.geometry;
 
 /** Distances between intervals, points and boxes. Allocates nothing. */
 final class Distances {
+  /** Millimetres that the arithmetic may be off; far less than anything that can be built. */
+  static final double ROUNDING = 1e-6;
+
   private Distances() {}
 
   /** Length of a vector; unlike hypot it is a few additions, and no value here can overflow. */

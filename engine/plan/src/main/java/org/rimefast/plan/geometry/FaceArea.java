@@ -104,6 +104,11 @@ final class FaceArea {
     return frame;
   }
 
+  /** What openings take, four numbers each as {@link #from} and so on, clipped to the face. */
+  double[] holes() {
+    return holes;
+  }
+
   Face face() {
     return frame.face();
   }
@@ -115,6 +120,10 @@ final class FaceArea {
 
   double extentS() {
     return upright ? frame.alongExtent() : frame.upExtent();
+  }
+
+  double extentT() {
+    return upright ? frame.upExtent() : frame.alongExtent();
   }
 
   /** How many rectangles of steel there are. */

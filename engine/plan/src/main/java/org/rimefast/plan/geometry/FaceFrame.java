@@ -95,6 +95,16 @@ public final class FaceFrame {
     };
   }
 
+  /** Where along the module a point before an end wall is that lies inside its ribs by so much. */
+  double toX(double in) {
+    return face == Face.FRONT ? shell.length() - in : in;
+  }
+
+  /** Where across the module a point before a side wall is that lies inside its ribs by so much. */
+  double toY(double in) {
+    return face == Face.RIGHT ? shell.width() - in : in;
+  }
+
   /** Which axis of the module (0 = x, 1 = y, 2 = z) runs along the face. */
   int alongAxis() {
     return face == Face.FRONT || face == Face.REAR ? 1 : 0;

@@ -16,6 +16,23 @@ final class IndexList implements IntConsumer {
     indexes[size++] = index;
   }
 
+  /** Empties the list. */
+  void clear() {
+    size = 0;
+  }
+
+  /** Puts in place of each index what {@code by} has for it, and drops one value. */
+  void replace(int[] by, int dropped) {
+    int kept = 0;
+    for (int i = 0; i < size; i++) {
+      int value = by[indexes[i]];
+      if (value != dropped) {
+        indexes[kept++] = value;
+      }
+    }
+    size = kept;
+  }
+
   int[] toArray() {
     return Arrays.copyOf(indexes, size);
   }

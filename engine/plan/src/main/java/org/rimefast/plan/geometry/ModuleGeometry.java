@@ -36,6 +36,8 @@ public final class ModuleGeometry {
   private final ShellSheets shell;
   private final PartGeometry parts;
   private final RunGeometry runs;
+  private final RunPaths paths;
+  private final RunsInSpace space;
   private final double contactTolerance;
 
   private ModuleGeometry(Plan plan) {
@@ -46,6 +48,8 @@ public final class ModuleGeometry {
     this.runs = new RunGeometry(plan, shell, bounds, parts);
     double contact = Lengths.millimetres(plan.tolerances().contact());
     this.contactTolerance = Double.isNaN(contact) ? CONTACT : contact;
+    this.paths = new RunPaths(plan, runs, parts, contactTolerance);
+    this.space = new RunsInSpace(plan, shell, bounds, runs, parts, contactTolerance);
   }
 
   /** The geometry of a plan. */
@@ -56,6 +60,22 @@ public final class ModuleGeometry {
   /** The plan that this is the geometry of. */
   public Plan plan() {
     return plan;
+  }
+
+  PlacedPart placed(int part) {
+    return parts.part(part);
+  }
+
+  PlacedRun placedRun(int run) {
+    return runs.run(run);
+  }
+
+  PartGeometry parts() {
+    return parts;
+  }
+
+  ShellSheets shell() {
+    return shell;
   }
 
   /** The coordinates of a face. */
@@ -179,6 +199,16 @@ public final class ModuleGeometry {
     return parts.facesTolerance(part);
   }
 
+  /** Lengths, turns and ends of runs. */
+  public RunPaths paths() {
+    return paths;
+  }
+
+  /** JSON pointers of the values that are missing for a run's middle line. */
+  public List<String> runMissingForPath(int run) {
+    return runs.run(run).missing();
+  }
+
   /** JSON pointers of the values that are missing for a run's middle line and diameter. */
   public List<String> runMissing(int run) {
     return runs.run(run).missingWithDiameter();
@@ -270,6 +300,29 @@ public final class ModuleGeometry {
   /** How much {@link #proud} may differ. */
   public double proudTolerance(int run) {
     return runs.run(run).proudTolerance();
+  }
+
+  /** Where runs go. */
+  public RunsInSpace runs() {
+    return space;
+  }
+
+  /**
+   * How far a part's room side stands past the studs' warm face toward the room; less than 0 if it
+   * is behind it, NaN if not known.
+   */
+  public double partProud(int part) {
+    return parts.proud(part);
+  }
+
+  /** JSON pointers of the values that are missing for {@link #partProud}. */
+  public List<String> missingForPartProud(int part) {
+    return parts.missingForProud(part);
+  }
+
+  /** How much {@link #partProud} may differ. */
+  public double partProudTolerance(int part) {
+    return parts.proudTolerance(part);
   }
 
   /**

@@ -2,6 +2,7 @@ package org.rimefast.plan.geometry;
 
 import static org.rimefast.plan.geometry.Distances.norm;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
+import org.rimefast.plan.Mount;
 import org.rimefast.plan.Part;
 import org.rimefast.plan.Plan;
 
@@ -23,6 +25,8 @@ final class PartGeometry {
   private final double[] boxes; // least, then greatest x, y, z of each part; NaN if not known
   private final double[] motions; // how far each part may be off along x, y, z, its studs apart
   private final double[] standoffs; // the same of the studs it stands on
+  private final double[] prouds; // how far each stands past the studs' warm face; NaN if not known
+  private final double[] proudTolerances;
   private volatile @Nullable BoxTree tree; // built when first needed; building twice does no harm
   private volatile double @Nullable [] tolerances; // likewise
 
@@ -35,10 +39,17 @@ final class PartGeometry {
     this.boxes = new double[6 * parts.length];
     this.motions = new double[3 * parts.length];
     this.standoffs = new double[3 * parts.length];
+    this.prouds = new double[parts.length];
+    this.proudTolerances = new double[parts.length];
     Arrays.fill(boxes, Double.NaN);
     for (int i = 0; i < parts.length; i++) {
       parts[i].putTolerance(motions, 3 * i);
       parts[i].putStandoffTolerance(standoffs, 3 * i);
+      Part given = plan.parts().get(i);
+      prouds[i] = -front(i, new LinkedHashSet<>());
+      proudTolerances[i] =
+          PlacedPart.frontTolerance(given, plan)
+              + (isMeasuredFromBehind(given) ? Lengths.ownTolerance(given.depth()) : 0);
       Cuboid box = parts[i].cuboid();
       cuboids[i] = box;
       if (box != null) {
@@ -50,6 +61,10 @@ final class PartGeometry {
         boxes[6 * i + 5] = box.maxZ();
       }
     }
+  }
+
+  int count() {
+    return parts.length;
   }
 
   PlacedPart part(int part) {
@@ -189,6 +204,39 @@ final class PartGeometry {
     PlacedPart placed = parts[part];
     boolean upright = shell.area(face(part)).upright();
     return (upright ? placed.alongTolerance() : placed.upTolerance()) + bounds.phase(face(part));
+  }
+
+  double proud(int part) {
+    return prouds[part];
+  }
+
+  List<String> missingForProud(int part) {
+    Set<String> pointers = new LinkedHashSet<>();
+    front(part, pointers);
+    return List.copyOf(pointers);
+  }
+
+  /** True if the place of its room side follows from how deep it is. */
+  private static boolean isMeasuredFromBehind(Part part) {
+    return part.front() == null
+        && part instanceof Part.Electrical electrical
+        && electrical.mount() == Mount.SURFACE;
+  }
+
+  double proudTolerance(int part) {
+    return proudTolerances[part];
+  }
+
+  private double front(int part, Set<String> pointers) {
+    Part given = plan.parts().get(part);
+    List<String> absent = new ArrayList<>();
+    double depth = Lengths.millimetres(given.depth());
+    double front = PlacedPart.front(given, plan.face(given.face()), depth, absent);
+    if (Double.isNaN(front) && absent.isEmpty()) {
+      absent.add(given.pointer() + "/depth");
+    }
+    pointers.addAll(absent);
+    return front;
   }
 
   void within(int part, double distance, IntConsumer found) {

@@ -70,10 +70,7 @@ record PlacedPart(
     double face = warmFace(build, missing);
     double outMin = front - face;
     Amount trade = trade(part, plan);
-    double frontTolerance = Lengths.tolerance(part.front(), trade);
-    if (part.front() == null && !(part instanceof Part.Stud)) {
-      frontTolerance += Lengths.ownTolerance(build.lining());
-    }
+    double frontTolerance = frontTolerance(part, plan);
     return new PlacedPart(
         frame,
         along - width / 2,
@@ -116,7 +113,8 @@ record PlacedPart(
     return Lengths.millimetres(amount);
   }
 
-  private static double front(Part part, FaceBuild build, double depth, List<String> missing) {
+  /** How deep a part's room side lies behind the studs' warm face; NaN, and noted, if not given. */
+  static double front(Part part, FaceBuild build, double depth, List<String> missing) {
     if (part.front() != null) {
       return Lengths.millimetres(part.front());
     }
@@ -137,6 +135,14 @@ record PlacedPart(
     }
     double lining = require(build.lining(), build.pointer() + "/lining", missing);
     return mount == Mount.FLUSH ? -lining : -lining - depth;
+  }
+
+  /** How far off its room side may be, its own depth apart. */
+  static double frontTolerance(Part part, Plan plan) {
+    double tolerance = Lengths.tolerance(part.front(), trade(part, plan));
+    return part.front() == null && !(part instanceof Part.Stud)
+        ? tolerance + Lengths.ownTolerance(plan.face(part.face()).lining())
+        : tolerance;
   }
 
   private static @Nullable StudSection section(Part part, FaceBuild build) {

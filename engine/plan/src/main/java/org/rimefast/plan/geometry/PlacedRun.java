@@ -3,11 +3,13 @@ package org.rimefast.plan.geometry;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
+import org.rimefast.plan.Part;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.Run;
 import org.rimefast.plan.Run.PathPoint;
@@ -26,7 +28,7 @@ final class PlacedRun {
   private final double proud;
   private final String diameterPointer;
 
-  PlacedRun(Run run, Plan plan) {
+  PlacedRun(Run run, Plan plan, Map<String, Part> electrical) {
     List<PathPoint> path = run.path();
     this.line = new double[3 * path.size()];
     this.radius = Lengths.millimetres(run.diameter()) / 2;
@@ -63,7 +65,7 @@ final class PlacedRun {
     }
     this.depthTolerance = depthTolerance;
     this.missing = List.copyOf(missing);
-    ProudRun search = new ProudRun(run, plan, line);
+    ProudRun search = new ProudRun(run, plan, electrical, line);
     this.missingForProud = search.missing();
     this.proud = search.proud();
   }
@@ -140,6 +142,14 @@ final class PlacedRun {
   /** How far the studs along it may be off the ribs, along an axis of the module. */
   double standoff(int axis) {
     return standoffTolerance[axis];
+  }
+
+  /** How far any point of its middle line may be off in space, the studs' own place included. */
+  double motion() {
+    return Distances.norm(
+        tolerance[0] + standoffTolerance[0],
+        tolerance[1] + standoffTolerance[1],
+        tolerance[2] + standoffTolerance[2]);
   }
 
   /** The least (0, 1, 2) and greatest (3, 4, 5) coordinates of its outside. */

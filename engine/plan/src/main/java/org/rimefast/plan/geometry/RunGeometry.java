@@ -2,12 +2,15 @@ package org.rimefast.plan.geometry;
 
 import static org.rimefast.plan.geometry.Distances.norm;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Face;
+import org.rimefast.plan.Part;
 import org.rimefast.plan.Plan;
 
 /** What {@link ModuleGeometry} tells about runs. */
@@ -26,11 +29,25 @@ final class RunGeometry {
     this.lines = new ShellLines(shell);
     this.bounds = bounds;
     this.parts = parts;
-    this.runs = plan.runs().stream().map(r -> new PlacedRun(r, plan)).toArray(PlacedRun[]::new);
+    Map<String, Part> electrical = new HashMap<>();
+    for (Part part : plan.parts()) {
+      if (part instanceof Part.Electrical) {
+        electrical.put(part.id(), part);
+      }
+    }
+    this.runs =
+        plan.runs().stream()
+            .map(run -> new PlacedRun(run, plan, electrical))
+            .toArray(PlacedRun[]::new);
   }
 
   PlacedRun run(int run) {
     return runs[run];
+  }
+
+  /** How many runs there are. */
+  int count() {
+    return runs.length;
   }
 
   double clearance(int run) {
@@ -106,7 +123,8 @@ final class RunGeometry {
         + runs[run].radiusTolerance();
   }
 
-  private double gapMotion(int run, int part, int axis, boolean apart) {
+  /** How far a run and a part may be off against each other along an axis of the module. */
+  double gapMotion(int run, int part, int axis, boolean apart) {
     double motion = runs[run].motion(axis) + parts.motion(part, axis);
     return apart ? motion + runs[run].standoff(axis) + parts.standoff(part, axis) : motion;
   }
@@ -140,7 +158,8 @@ final class RunGeometry {
         + b.radiusTolerance();
   }
 
-  private static double gapMotion(PlacedRun a, PlacedRun b, int axis, boolean apart) {
+  /** The same for two runs. */
+  static double gapMotion(PlacedRun a, PlacedRun b, int axis, boolean apart) {
     double motion = a.motion(axis) + b.motion(axis);
     return apart ? motion + a.standoff(axis) + b.standoff(axis) : motion;
   }

@@ -81,6 +81,59 @@ final class SheetSection {
     return kind == 1 ? share * depth : (1 - share) * depth;
   }
 
+  /** The least distance outside the inward ribs of any point between two places. */
+  double leastOut(double from, double to) {
+    if (flat) {
+      return 0;
+    }
+    int piece = pieceAt(from);
+    // Between two ribs the sheet only goes out and comes back, so it is least at an end.
+    int nextRib = 4 * ((piece >> 2) + 1);
+    return start(nextRib) <= to ? 0 : Math.min(out(piece, from), out(pieceAt(to), to));
+  }
+
+  /** The length of the sheet between two places, measured along it. */
+  double developed(double from, double to) {
+    return flat ? to - from : developed(to) - developed(from);
+  }
+
+  private double developed(double s) {
+    double web = backWidth();
+    double slant = norm(web, depth);
+    double turns = Math.floor((s - phase) / pitch);
+    double rest = s - phase - turns * pitch;
+    double length = Math.min(rest, webStart);
+    length += slant * share(rest - webStart, web);
+    length += clamp(rest - bayStart, 0, backStart - bayStart);
+    length += slant * share(rest - backStart, web);
+    return turns * (pitch + 2 * (slant - web)) + length;
+  }
+
+  /** The area of the section between the plane of the inward ribs and the sheet. */
+  double behindRibs(double from, double to) {
+    return flat ? 0 : behindRibs(to) - behindRibs(from);
+  }
+
+  private double behindRibs(double s) {
+    double web = backWidth();
+    double turns = Math.floor((s - phase) / pitch);
+    double rest = s - phase - turns * pitch;
+    double out = share(rest - webStart, web);
+    double back = share(rest - backStart, web);
+    double area = web * out * out / 2 + clamp(rest - bayStart, 0, backStart - bayStart);
+    area += web * (back - back * back / 2);
+    return depth * (turns * (web + backStart - bayStart) + area);
+  }
+
+  private double backWidth() {
+    return bayStart - webStart;
+  }
+
+  /** How much of a web lies before a place; a web of no width lies before what is past it. */
+  private static double share(double past, double web) {
+    return web > 0 ? clamp(past / web, 0, 1) : past > 0 ? 1 : 0;
+  }
+
   /** Where the part of a piece between {@code from} and {@code to} starts in o. */
   double clippedStartOut(int piece, double from) {
     double start = start(piece);

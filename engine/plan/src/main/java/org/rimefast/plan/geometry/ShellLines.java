@@ -26,7 +26,7 @@ final class ShellLines {
   }
 
   /** Distance from a line to one sheet, or the limit if it is not less or not known. */
-  private double faceDistance(Face face, double[] line, double limit) {
+  double faceDistance(Face face, double[] line, double limit) {
     CorrugatedSheet sheet = shell.sheet(face);
     double best = limit;
     if (sheet != null) {
@@ -88,7 +88,7 @@ final class ShellLines {
           area.upright()
               ? area.leastSegmentDistance(along1, up1, out1, along2, up2, out2)
               : area.leastSegmentDistance(up1, along1, out1, up2, along2, out2);
-      if (least < found) {
+      if (ShellSheets.isNearer(least, found)) {
         return true;
       }
     }

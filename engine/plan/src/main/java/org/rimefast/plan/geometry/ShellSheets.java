@@ -19,6 +19,9 @@ import org.rimefast.plan.Plan;
 final class ShellSheets {
   private static final Face[] FACES = Face.values();
 
+  /** In millimetres: rounding of places and distances never comes near this. */
+  private static final double ROUNDING = 1e-6;
+
   private final Map<Face, FaceArea> areas = new EnumMap<>(Face.class);
   private final Map<Face, CorrugatedSheet> sheets = new EnumMap<>(Face.class);
   private final Map<Face, List<String>> missing = new EnumMap<>(Face.class);
@@ -145,7 +148,15 @@ final class ShellSheets {
       double maxZ,
       double found) {
     return sheets.get(face) == null
-        && leastDistance(face, minX, minY, minZ, maxX, maxY, maxZ) < found;
+        && isNearer(leastDistance(face, minX, minY, minZ, maxX, maxY, maxZ), found);
+  }
+
+  /**
+   * True if a distance is less by more than rounding: of framing that stands off two faces alike,
+   * which of them is farther would otherwise hang on which way the module is drawn.
+   */
+  static boolean isNearer(double distance, double found) {
+    return distance < found - ROUNDING;
   }
 
   /** Which face is nearest to a cuboid and where; null if there is no steel. */

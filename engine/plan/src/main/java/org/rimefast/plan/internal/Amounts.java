@@ -29,7 +29,7 @@ final class Amounts {
   /** More digits than any plan needs, and few enough that exact arithmetic stays quick. */
   private static final int DIGITS = 30;
 
-  private static final double LONGEST_MILLIMETRES = 1e6;
+  private static final double LONGEST_MILLIMETRES = 1e7;
   private static final Rational PERCENT_100 = Rational.ONE;
 
   private Amounts() {}
@@ -95,7 +95,7 @@ final class Amounts {
       context.faults.add(
           "bad-number",
           node,
-          label.get() + " is " + length.text() + ", more than a kilometre.",
+          label.get() + " is " + length.text() + ", more than 10 kilometres.",
           "Check the number and its unit.");
     }
     return longer;

@@ -11,6 +11,7 @@ import org.rimefast.plan.CorrugationProfile;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
 import org.rimefast.plan.FaceBuild.Ribs;
+import org.rimefast.plan.Foaming;
 import org.rimefast.plan.Material;
 import org.rimefast.plan.Mount;
 import org.rimefast.plan.Opening;
@@ -49,6 +50,7 @@ final class SamplePlan {
 
   ShellSize shell = SHELL;
   Tolerances tolerances = Tolerances.NONE;
+  Foaming foaming = Foaming.UNKNOWN;
   final Map<Face, FaceBuild> faces = new EnumMap<>(Face.class);
   final List<Opening> openings = new ArrayList<>();
   final List<Part> parts = new ArrayList<>();
@@ -200,6 +202,9 @@ final class SamplePlan {
         openings,
         parts,
         runs,
+        List.of(),
+        foaming,
+        List.of(),
         new PlanSource("(built)", "", Map.of()));
   }
 

@@ -9,18 +9,24 @@ import org.rimefast.check.Word;
  *
  * @param function the index
  * @param given finds the element that the index is asked with
+ * @param sought the slot that is left open
  * @param fills what stands at the relation's slots
  * @param slots where the slots stand in a frame
  * @param list where the list of what is found stands in a frame
  */
 record Candidates(
-    Word.CandidateFunction function, Nodes.Find given, Nodes.Fill[] fills, int slots, int list) {
+    Word.CandidateFunction function,
+    Nodes.Find given,
+    int sought,
+    Nodes.Fill[] fills,
+    int slots,
+    int list) {
   /** The candidates, or null if the plan does not say enough to narrow down. */
   @Nullable HandleList find(Frame frame) {
     int element = given.find(frame);
     SlotValues values = frame.slots[slots];
     boolean failedBefore = frame.failed;
-    if (element < 0 || !Elements.fill(frame, element, fills, values, 1)) {
+    if (element < 0 || !Elements.fillBut(frame, element, fills, values, sought)) {
       frame.failed = failedBefore;
       return null;
     }

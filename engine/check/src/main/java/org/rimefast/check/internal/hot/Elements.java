@@ -9,13 +9,18 @@ final class Elements {
   private Elements() {}
 
   /**
-   * Fills the slots of a word that is said of {@code subject}, from {@code first} on; false as soon
-   * as the plan does not give one.
+   * Fills the slots of a word that is said of {@code subject}; false as soon as the plan does not
+   * give one.
    */
-  static boolean fill(Frame frame, int subject, Nodes.Fill[] fills, SlotValues values, int first) {
+  static boolean fill(Frame frame, int subject, Nodes.Fill[] fills, SlotValues values) {
+    return fillBut(frame, subject, fills, values, -1);
+  }
+
+  /** The same, but for one slot. */
+  static boolean fillBut(Frame frame, int subject, Nodes.Fill[] fills, SlotValues values, int but) {
     values.subject = subject;
-    for (int slot = first; slot < fills.length; slot++) {
-      if (!fills[slot].fill(frame, values, slot)) {
+    for (int slot = 0; slot < fills.length; slot++) {
+      if (slot != but && !fills[slot].fill(frame, values, slot)) {
         return false;
       }
     }
@@ -58,7 +63,7 @@ final class Elements {
     @Override
     public boolean fill(Frame frame, SlotValues values, int slot) {
       SlotValues own = frame.slots[slots];
-      if (!Elements.fill(frame, values.subject, fills, own, 0)) {
+      if (!Elements.fill(frame, values.subject, fills, own)) {
         return false;
       }
       Stretches found = values.stretches[slot];
@@ -91,7 +96,7 @@ final class Elements {
     public int choose(Frame frame) {
       int element = owner.find(frame);
       SlotValues values = frame.slots[slots];
-      return element < 0 || !fill(frame, element, fills, values, 0)
+      return element < 0 || !fill(frame, element, fills, values)
           ? -1
           : function.choose(frame.facts, element, values);
     }

@@ -156,7 +156,8 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
     Nodes.Fill[] fills = fills(holds.arguments());
     return new Candidates(
         spare.function(),
-        find(spare.subjects() ? (Reference) holds.arguments().get(0) : holds.subject()),
+        find(spare.subjects() ? (Reference) holds.arguments().get(spare.slot()) : holds.subject()),
+        spare.slot(),
         fills,
         layout.slots(fills.length),
         layout.list());

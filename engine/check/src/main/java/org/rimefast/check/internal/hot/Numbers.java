@@ -26,7 +26,7 @@ final class Numbers {
     public void read(Frame frame, Reading into) {
       int element = owner.find(frame);
       SlotValues values = frame.slots[slots];
-      if (element < 0 || !Elements.fill(frame, element, fills, values, 0)) {
+      if (element < 0 || !Elements.fill(frame, element, fills, values)) {
         into.missing();
         return;
       }
@@ -87,6 +87,9 @@ final class Numbers {
         Truth counts = where.test(frame);
         if (counts != Truth.FALSE) {
           of.read(frame, value);
+          if (frame.facts.standsForMany(handle) && Arithmetics.adds(function)) {
+            value.missing();
+          }
           sum.add(counts, value, frame.failed);
         }
       }

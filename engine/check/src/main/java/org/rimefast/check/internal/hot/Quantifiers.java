@@ -5,6 +5,9 @@ import org.rimefast.lang.rule.Condition;
 
 /** What a count of certain and possible elements says of a quantifier. */
 final class Quantifiers {
+  /** More than any rule counts, and few enough to add up. */
+  static final int MANY = 1_000_000;
+
   private Quantifiers() {}
 
   /** True if those elements are counted that do not meet the condition. */

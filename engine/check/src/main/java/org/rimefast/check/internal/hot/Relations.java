@@ -16,7 +16,7 @@ final class Relations {
     public Truth test(Frame frame) {
       int element = subject.find(frame);
       SlotValues values = frame.slots[slots];
-      if (element < 0 || !Elements.fill(frame, element, fills, values, 0)) {
+      if (element < 0 || !Elements.fill(frame, element, fills, values)) {
         return Truth.UNKNOWN;
       }
       return function.decide(frame.facts, element, values);
@@ -96,7 +96,9 @@ final class Relations {
         Truth truth = one(frame);
         anyFailed |= frame.failed;
         certain += truth == Truth.TRUE ? 1 : 0;
-        possible += truth != Truth.FALSE ? 1 : 0;
+        if (truth != Truth.FALSE) {
+          possible += frame.facts.standsForMany(handle) ? Quantifiers.MANY : 1;
+        }
         if (isDecided(certain)) {
           break;
         }

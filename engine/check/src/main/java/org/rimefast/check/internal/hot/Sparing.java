@@ -9,6 +9,8 @@ import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
 import org.rimefast.lang.rule.Value;
+import org.rimefast.lang.vocabulary.Relation;
+import org.rimefast.lang.vocabulary.Slot;
 
 /** Finds out where an index spares asking every element. */
 final class Sparing {
@@ -19,9 +21,11 @@ final class Sparing {
    *
    * @param holds the relation, with the elements that are given
    * @param function its index
-   * @param subjects true if the index names subjects, false if what stands at the first slot
+   * @param subjects true if the index names subjects, false if what stands at the slot
+   * @param slot the first slot of the relation at which an element stands
    */
-  record Spare(Condition.Holds holds, Word.CandidateFunction function, boolean subjects) {}
+  record Spare(
+      Condition.Holds holds, Word.CandidateFunction function, boolean subjects, int slot) {}
 
   /**
    * The relation that spares a quantified condition most elements; empty if all must be asked. Only
@@ -55,17 +59,37 @@ final class Sparing {
 
   private static Stream<Spare> of(Words words, Condition.Holds holds, int index) {
     List<Argument> arguments = holds.arguments();
-    if (arguments.isEmpty()
+    int slot = elementSlot(holds.relation());
+    if (slot < 0
         || !(words.relation(holds.relation()) instanceof Word.RelationWord word)
-        || arguments.stream().skip(1).anyMatch(other -> mayName(other, index))) {
+        || mayNameBut(slot, arguments, index)) {
       return Stream.empty();
     }
-    if (isVariable(arguments.get(0), index) && !names(holds.subject(), index)) {
-      return word.candidates().map(function -> new Spare(holds, function, false)).stream();
+    Argument sought = arguments.get(slot);
+    if (isVariable(sought, index) && !names(holds.subject(), index)) {
+      return word.candidates().map(function -> new Spare(holds, function, false, slot)).stream();
     }
-    return isVariable(holds.subject(), index) && !mayName(arguments.get(0), index)
-        ? word.subjects().map(function -> new Spare(holds, function, true)).stream()
+    return isVariable(holds.subject(), index) && !mayName(sought, index)
+        ? word.subjects().map(function -> new Spare(holds, function, true, slot)).stream()
         : Stream.empty();
+  }
+
+  private static int elementSlot(Relation relation) {
+    for (int slot = 0; slot < relation.slots().size(); slot++) {
+      if (relation.slots().get(slot) instanceof Slot.Element) {
+        return slot;
+      }
+    }
+    return -1;
+  }
+
+  private static boolean mayNameBut(int but, List<Argument> arguments, int index) {
+    for (int slot = 0; slot < arguments.size(); slot++) {
+      if (slot != but && mayName(arguments.get(slot), index)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean isVariable(Argument argument, int index) {

@@ -19,7 +19,7 @@ final class Texts {
     public Optional<String> tell(Frame frame) {
       int element = owner.find(frame);
       SlotValues values = frame.slots[slots];
-      return element < 0 || !Elements.fill(frame, element, fills, values, 0)
+      return element < 0 || !Elements.fill(frame, element, fills, values)
           ? Optional.empty()
           : function.tell(frame.facts, element, values);
     }

@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.Truth;
+import org.rimefast.check.internal.Arithmetics;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Value.Aggregate.Function;
 
@@ -40,9 +41,11 @@ final class Aggregates {
         continue;
       }
       Outcome<Outcome.Interval> number =
-          aggregate.of().isPresent()
-              ? new ValueFinder(inner).number(aggregate.of().get())
-              : Outcome.of(new Outcome.Interval(1, 1));
+          Arithmetics.adds(aggregate.function()) && scope.facts().standsForMany(handle)
+              ? Reasons.howMany(scope.facts(), handle)
+              : aggregate.of().isPresent()
+                  ? new ValueFinder(inner).number(aggregate.of().get())
+                  : Outcome.of(new Outcome.Interval(1, 1));
       items.add(new Item(handle, counts.truth() == Truth.TRUE, number));
       boolean nearest = aggregate.function() == Function.NEAREST;
       trouble = trouble.and(nearest ? number.withoutFacts() : number).and(Reasons.outcome(counts));

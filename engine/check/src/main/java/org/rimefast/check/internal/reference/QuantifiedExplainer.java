@@ -31,6 +31,7 @@ final class QuantifiedExplainer {
     boolean few =
         quantified.quantifier() == Quantifier.NO || quantified.quantifier() == Quantifier.AT_MOST;
     boolean bodyWanted = wanted != few;
+    boolean many = false;
     for (int handle : scope.facts().members(quantified.variable().noun())) {
       if (quantified.others() && handle == scope.subject()) {
         continue;
@@ -46,8 +47,14 @@ final class QuantifiedExplainer {
       }
       Evidence body = new ConditionExplainer(inner, bodyWanted).explain(quantified.body());
       sort(quantified.quantifier(), counts, body, meeting, failing, unsure);
+      if (scope.facts().standsForMany(handle)
+          && body.truth() != Truth.of(countsExceptions(quantified.quantifier()))) {
+        many = true;
+        unsure.add(Reasons.unknown("how many there are", Reasons.howMany(scope.facts(), handle)));
+      }
     }
-    Truth result = decide(quantified, meeting.size(), failing.size(), unsure.size());
+    int open = many ? quantified.number() + 1 : 0;
+    Truth result = decide(quantified, meeting.size(), failing.size(), unsure.size() + open);
     return evidence(quantified, result, meeting, failing, unsure);
   }
 

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.Explanation;
 import org.rimefast.check.MissingValue;
+import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Truth;
 
 /** Puts together why a condition came out as it did, keeping only what decided. */
@@ -39,6 +40,16 @@ final class Reasons {
             .or(() -> outcome.notes().stream().findFirst())
             .orElse("the plan does not say");
     return plain(question + " cannot be told: " + why, Truth.UNKNOWN, outcome);
+  }
+
+  /** No number: the plan does not say how many elements one stands for. */
+  static <T> Outcome<T> howMany(PlanFacts facts, int handle) {
+    return new Outcome<>(
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        List.of(facts.missing(facts.name(handle).pointer())),
+        List.of());
   }
 
   /** {@code depth of box R-3 is missing}. */

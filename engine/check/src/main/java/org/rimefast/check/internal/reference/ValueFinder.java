@@ -209,8 +209,11 @@ final class ValueFinder {
     }
     Outcome<T> answer = question.ask(element, arguments.value().get());
     Outcome<T> explained = ElementFinder.explained(word, element, arguments.value().get(), scope);
+    // What is missing of a value that is known in part may be why it is not known well enough.
     return answer.value().isPresent()
-        ? new Outcome<>(answer.value(), Optional.empty(), explained.facts(), List.of(), List.of())
+        // What the plan lacks may be all that keeps a number from being certain.
+        ? new Outcome<>(
+            answer.value(), Optional.empty(), explained.facts(), explained.missing(), List.of())
         : answer.and(explained);
   }
 

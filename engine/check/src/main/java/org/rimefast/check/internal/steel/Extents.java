@@ -40,6 +40,17 @@ final class Extents {
     return false;
   }
 
+  /** The same for a part and a point of the module; NaN where a coordinate is not known. */
+  static boolean apart(PlanFacts facts, int part, double x, double y, double z, double distance) {
+    for (Axis axis : AXES) {
+      double between = Math.abs(middle(facts, part, axis) - pick(axis, x, y, z));
+      if (between - reach(facts, part, axis) > distance) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The middle of a part in one direction; NaN toward its own face, and where it is not given. */
   private static double middle(PlanFacts facts, int handle, Axis axis) {
     Part part = facts.part(handle);

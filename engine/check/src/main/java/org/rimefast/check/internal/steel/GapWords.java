@@ -14,6 +14,7 @@ import org.rimefast.lang.rule.Comparison;
 import org.rimefast.lang.vocabulary.Property;
 import org.rimefast.plan.geometry.ModuleGeometry;
 import org.rimefast.plan.geometry.Nearest;
+import org.rimefast.plan.geometry.RunsInSpace;
 
 /** Words for how near parts and runs come to each other. */
 final class GapWords {
@@ -58,10 +59,13 @@ final class GapWords {
             Kinds.verb(Nouns.ITEM, "touch _", "touches _", Kinds.element(Nouns.ITEM)),
             GapWords::touches,
             GapWords::neighbours,
+            GapWords::neighbours,
             GapWords::explain)
         .relation(
             Kinds.being(Nouns.ITEM, "within _ of _", Kinds.reach(), Kinds.element(Nouns.ITEM)),
             GapWords::within,
+            GapWords::nearEnough,
+            GapWords::nearEnough,
             (facts, element, arguments, out) -> explain(facts, element, arguments.element(1), out));
   }
 
@@ -142,13 +146,51 @@ final class GapWords {
         limit.most());
   }
 
-  /** Everything that can touch: parts near enough, parts without a place, and all runs. */
+  /** Everything that can touch: what is near enough, and what has no place. */
   private static void neighbours(
       PlanFacts facts, int element, Arguments arguments, HandleList candidates) {
+    if (!addNear(facts, element, candidates)) {
+      addAll(facts.members(Nouns.PART), candidates);
+      addAll(facts.members(Nouns.RUN), candidates);
+      return;
+    }
+    RunsInSpace runs = facts.geometry().runs();
+    if (facts.isPart(element)) {
+      runs.runsAtPart(element, facts.handleOfRun(0), candidates);
+    } else {
+      runs.runsAtRun(facts.runIndex(element), facts.handleOfRun(0), candidates);
+    }
+    runs.unplacedRuns(facts.handleOfRun(0), candidates);
+  }
+
+  /** Adds parts near enough and parts without a place; false if the item itself has none. */
+  private static boolean addNear(PlanFacts facts, int element, HandleList candidates) {
     Spread spread = facts.keep(SPREAD, Spread::of);
     ModuleGeometry geometry = facts.geometry();
     double reach = geometry.contactTolerance() + spread.tolerance;
+    if (facts.isPart(element)) {
+      if (geometry.cuboid(element) == null) {
+        return false;
+      }
+      geometry.partsWithinInAnyOrder(
+          element, reach + geometry.positionTolerance(element), candidates);
+    } else {
+      if (!geometry.runMissing(facts.runIndex(element)).isEmpty()) {
+        return false;
+      }
+      geometry.runs().partsAtRun(facts.runIndex(element), candidates);
+    }
+    addAll(spread.unplaced, candidates);
+    return true;
+  }
+
+  /** Parts that may be within a distance of an item, parts without a place, and all runs. */
+  private static void nearEnough(
+      PlanFacts facts, int element, Arguments arguments, HandleList candidates) {
+    Spread spread = facts.keep(SPREAD, Spread::of);
+    ModuleGeometry geometry = facts.geometry();
     if (facts.isPart(element) && geometry.cuboid(element) != null) {
+      double reach = arguments.number(0).most() * 1000 + Touch.ROUNDING + spread.tolerance;
       geometry.partsWithinInAnyOrder(
           element, reach + geometry.positionTolerance(element), candidates);
       addAll(spread.unplaced, candidates);
@@ -158,7 +200,19 @@ final class GapWords {
     addAll(facts.members(Nouns.RUN), candidates);
   }
 
-  private static void addAll(int[] handles, HandleList candidates) {
+  /** Parts that can touch an item: those near enough, and those without a place. */
+  static void neighbouringParts(PlanFacts facts, int element, HandleList candidates) {
+    if (!addNear(facts, element, candidates)) {
+      addAll(facts.members(Nouns.PART), candidates);
+    }
+  }
+
+  /** Parts of which it is not known where they are. */
+  static void addUnplacedParts(PlanFacts facts, HandleList candidates) {
+    addAll(facts.keep(SPREAD, Spread::of).unplaced, candidates);
+  }
+
+  static void addAll(int[] handles, HandleList candidates) {
     for (int handle : handles) {
       candidates.add(handle);
     }
@@ -168,7 +222,7 @@ final class GapWords {
     explain(facts, element, arguments.element(0), out);
   }
 
-  private static void explain(PlanFacts facts, int a, int b, Explanation out) {
+  static void explain(PlanFacts facts, int a, int b, Explanation out) {
     Nearest nearest = a == b ? null : nearest(facts, a, b);
     if (nearest != null) {
       out.fact("gap as drawn", Places.length(facts, nearest.distance()));

@@ -22,6 +22,8 @@ final class Kinds {
   static final ValueType.Number LENGTH = number(Dimension.LENGTH, "mm");
   static final ValueType.Number COUNT = ValueType.Number.count();
   static final ValueType.Number TEMPERATURE = number(Dimension.TEMPERATURE, "degC");
+  static final ValueType.Number FACE_AREA = number(Dimension.AREA, "m2");
+  static final ValueType.Number FOAM_VOLUME = number(Dimension.VOLUME, "m3");
   static final ValueType.Number SHARE = number(Dimension.PERCENT, "%");
   static final ValueType.Number CONDUCTIVITY = number(Dimension.CONDUCTIVITY, "W/(m K)");
   static final ValueType.Text TEXT = new ValueType.Text();
@@ -33,9 +35,13 @@ final class Kinds {
       choice("kind of insulation", FaceBuild.Foam.Kind.values(), FaceBuild.Foam.Kind::word);
   static final ValueType.Choice ZONE = choice("zone of the sheet", Zone.values(), Zone::word);
 
+  static final ValueType.Choice SIDE =
+      new ValueType.Choice(
+          "side of a part", List.of("above", "below", "side", "left", "right", "back", "front"));
+
   private Kinds() {}
 
-  private static ValueType.Number number(Dimension dimension, String unit) {
+  static ValueType.Number number(Dimension dimension, String unit) {
     return new ValueType.Number(dimension, unit(unit));
   }
 
@@ -44,7 +50,7 @@ final class Kinds {
         .orElseThrow(() -> new IllegalStateException("no unit is called " + symbol));
   }
 
-  private static <E> ValueType.Choice choice(String name, E[] values, Function<E, String> word) {
+  static <E> ValueType.Choice choice(String name, E[] values, Function<E, String> word) {
     return new ValueType.Choice(name, Arrays.stream(values).map(word).toList());
   }
 

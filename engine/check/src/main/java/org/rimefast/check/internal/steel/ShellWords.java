@@ -107,8 +107,26 @@ final class ShellWords {
     }
   }
 
-  private static void explainClearance(
-      PlanFacts facts, int element, Arguments arguments, Explanation out) {
+  /** Why it is not certain whether an item touches the steel of one face. */
+  static void explainSheet(PlanFacts facts, int element, Face face, Explanation out) {
+    ModuleGeometry geometry = facts.geometry();
+    (facts.isPart(element)
+            ? geometry.missing(element)
+            : geometry.runMissing(facts.runIndex(element)))
+        .forEach(pointer -> out.missing(facts.missing(pointer)));
+    FaceBuild build = facts.plan().face(face);
+    if (geometry.sheet(face) == null) {
+      out.missing(
+          facts.missing(build.pointer() + (build.profile() == null ? "/profile" : "/phase")));
+    }
+    double nominal = millimetres(facts, element);
+    if (!Double.isNaN(nominal)) {
+      out.fact("gap to the steel as drawn", Places.length(facts, nominal));
+      out.fact("may differ by", Places.length(facts, tolerance(facts, element)));
+    }
+  }
+
+  static void explainClearance(PlanFacts facts, int element, Arguments arguments, Explanation out) {
     ModuleGeometry geometry = facts.geometry();
     ShellNearest nearest =
         facts.isPart(element)

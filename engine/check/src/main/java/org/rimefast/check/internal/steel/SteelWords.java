@@ -16,7 +16,26 @@ public final class SteelWords {
     BehindWords.addTo(words);
     StudWords.addTo(words);
     HoleWords.addTo(words);
+    HoleLevelWords.addTo(words);
     RunWords.addTo(words);
+    RunMakeWords.addTo(words);
+    RunPathWords.addTo(words);
+    SupportWords.addTo(words);
+    EntryWords.addTo(words);
+    BundleWords.addTo(words);
+    ConductorWords.addTo(words);
+    BoxFillWords.addTo(words);
+    CircuitWords.addTo(words);
+    PassWords.addTo(words);
+    ApproachWords.addTo(words);
+    CourseWords.addTo(words);
+    ProudWords.addTo(words);
+    OverlapWords.addTo(words);
     FaceWords.addTo(words);
+    CoverWords.addTo(words);
+    FoamWords.addTo(words);
+    SpaceWords.addTo(words);
+    FloorLineWords.addTo(words);
+    MetalWords.addTo(words);
   }
 }

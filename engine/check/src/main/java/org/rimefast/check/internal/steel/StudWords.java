@@ -168,8 +168,12 @@ final class StudWords {
     return stud.section() != null ? stud.section() : facts.plan().face(stud.face()).stud();
   }
 
-  private static void explainRow(
-      PlanFacts facts, int element, Arguments arguments, Explanation out) {
+  /** The next stud on the same face; less than 0 if there is none, or that is not known. */
+  static int next(PlanFacts facts, int element) {
+    return facts.keep(ROWS, Rows::of).next[element];
+  }
+
+  static void explainRow(PlanFacts facts, int element, Arguments arguments, Explanation out) {
     int next = facts.keep(ROWS, Rows::of).next[element];
     if (next >= 0) {
       out.fact("next stud", facts.name(next).label());

@@ -1,6 +1,7 @@
 package org.rimefast.check.internal.steel;
 
 import org.rimefast.check.Truth;
+import org.rimefast.plan.geometry.Certainty;
 
 /** When two bodies touch. */
 final class Touch {
@@ -25,6 +26,15 @@ final class Touch {
       return Truth.TRUE;
     }
     return gap - tolerance > contact + ROUNDING ? Truth.FALSE : Truth.UNKNOWN;
+  }
+
+  /** What is certain is true, what is possible is unknown. */
+  static Truth truth(Certainty certainty) {
+    return switch (certainty) {
+      case NO -> Truth.FALSE;
+      case POSSIBLE -> Truth.UNKNOWN;
+      case YES -> Truth.TRUE;
+    };
   }
 
   /** Whether a number that may be off by a tolerance is more than 0. */
