@@ -92,11 +92,24 @@ class VocabularyGuideTest {
               Guide.coded(List.of((being ? "be " : "") + relation.pattern())),
               Guide.coded(List.of((being ? "is " : "") + relation.third())),
               Guide.coded(List.of(relation.subject().singular())),
-              relation.slots().stream()
-                  .map(VocabularyGuideTest::slot)
-                  .collect(Collectors.joining(", "))));
+              slots(relation.slots())));
     }
     assertSame("Relations", 4, expected);
+  }
+
+  @Test
+  void theTableOfStretchesIsThatOfTheVocabulary() {
+    assertSame(
+        "Stretches",
+        3,
+        VOCABULARY.stretches().stream()
+            .map(
+                stretch ->
+                    List.of(
+                        Guide.coded(List.of(stretch.pattern())),
+                        Guide.coded(List.of(stretch.path().singular())),
+                        slots(stretch.slots())))
+            .toList());
   }
 
   /** Compares the first columns with the vocabulary; the last says in words what it means. */
@@ -108,10 +121,20 @@ class VocabularyGuideTest {
     assertThat(table.column(columns)).noneMatch(String::isBlank);
   }
 
+  private static String slots(List<Slot> slots) {
+    return slots.stream().map(VocabularyGuideTest::slot).collect(Collectors.joining(", "));
+  }
+
   private static String slot(Slot slot) {
+    if (slot instanceof Slot.Along) {
+      return "a stretch of its path";
+    }
     if (slot instanceof Slot.Element element) {
       String noun = element.noun().singular();
       return ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "an `" : "a `") + noun + "`";
+    }
+    if (slot instanceof Slot.Kind kind) {
+      return "a kind of `" + kind.noun().singular() + "`";
     }
     ValueType type = ((Slot.Of) slot).type();
     return type instanceof ValueType.Choice ? unitOrWords(type) : "a " + kind(type);
