@@ -2,6 +2,8 @@ package org.rimefast.check.internal.steel;
 
 import static org.rimefast.check.internal.steel.Kinds.property;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.rimefast.check.Arguments;
 import org.rimefast.check.Dictionary;
 import org.rimefast.check.Explanation;
@@ -14,6 +16,7 @@ import org.rimefast.plan.CorrugationProfile;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.FaceBuild;
 import org.rimefast.plan.Products;
+import org.rimefast.plan.Run;
 import org.rimefast.plan.geometry.ModuleGeometry;
 import org.rimefast.plan.geometry.ShellNearest;
 
@@ -28,7 +31,7 @@ final class ShellWords {
             ShellWords::clearance,
             ShellWords::explainClearance)
         .number(
-            property(Nouns.PART, "foam cover", Kinds.LENGTH),
+            property(Nouns.ITEM, "foam cover", Kinds.LENGTH),
             ShellWords::foamCover,
             ShellWords::explainFoamCover)
         .relation(
@@ -60,13 +63,26 @@ final class ShellWords {
   }
 
   /**
-   * The least foam between a part and the steel: no more than its clearance, and no more than the
-   * foam's thickness over the inward ribs. In an outer bay there may be more.
+   * The least foam between an item and the steel: no more than its clearance, and no more than the
+   * foam's thickness over the inward ribs of each face that it is on. In an outer bay there may be
+   * more.
    */
   private static void foamCover(
       PlanFacts facts, int element, Arguments arguments, Reading reading) {
     clearance(facts, element, arguments, reading);
-    Amount thickness = foamThickness(facts, element);
+    if (facts.isPart(element)) {
+      cover(facts, facts.part(element).face(), reading);
+      return;
+    }
+    List<Run.PathPoint> path = facts.run(element).path();
+    for (int i = 0; i < path.size(); i++) {
+      cover(facts, path.get(i).face(), reading);
+    }
+  }
+
+  /** Lowers a number to the thickness of a face's foam. */
+  private static void cover(PlanFacts facts, Face face, Reading reading) {
+    Amount thickness = foamThickness(facts, face);
     if (!reading.isPresent() || thickness == null) {
       reading.missing();
       return;
@@ -77,9 +93,8 @@ final class ShellWords {
     reading.between(Math.min(least, reading.least()), Math.min(most, reading.most()));
   }
 
-  private static @org.jspecify.annotations.Nullable Amount foamThickness(
-      PlanFacts facts, int element) {
-    FaceBuild.Foam foam = facts.plan().face(facts.part(element).face()).foam();
+  private static @Nullable Amount foamThickness(PlanFacts facts, Face face) {
+    FaceBuild.Foam foam = facts.plan().face(face).foam();
     return foam == null ? null : foam.thickness();
   }
 
@@ -93,9 +108,16 @@ final class ShellWords {
   private static void explainFoamCover(
       PlanFacts facts, int element, Arguments arguments, Explanation out) {
     explainClearance(facts, element, arguments, out);
-    FaceBuild face = facts.plan().face(facts.part(element).face());
-    if (foamThickness(facts, element) == null) {
-      out.missing(facts.missing(face.pointer() + "/foam/thickness"));
+    if (facts.isPart(element)) {
+      explainFoam(facts, facts.part(element).face(), out);
+    } else {
+      facts.run(element).path().forEach(point -> explainFoam(facts, point.face(), out));
+    }
+  }
+
+  private static void explainFoam(PlanFacts facts, Face face, Explanation out) {
+    if (foamThickness(facts, face) == null) {
+      out.missing(facts.missing(facts.plan().face(face).pointer() + "/foam/thickness"));
     }
   }
 
