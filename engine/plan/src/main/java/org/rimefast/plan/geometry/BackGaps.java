@@ -91,7 +91,11 @@ final class BackGaps {
     double overUp = FreeSides.overlap(part.upMin(), part.upMax(), other.upMin(), other.upMax());
     double past = other.outMax() - part.outMax();
     double gap = other.outMin() - part.outMax();
-    if (overAlong < ROUNDING - along || overUp < ROUNDING - up || past < ROUNDING - out) {
+    if (geometry.isFitted(overAlong)
+        || geometry.isFitted(overUp)
+        || overAlong < ROUNDING - along
+        || overUp < ROUNDING - up
+        || past < ROUNDING - out) {
       return;
     }
     least[index] = Math.min(least[index], Double.isNaN(gap) ? 0 : Math.max(0, gap - out));

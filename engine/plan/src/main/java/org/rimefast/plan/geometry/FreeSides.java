@@ -112,7 +112,9 @@ final class FreeSides {
     // How far the other reaches past this side of the part, and where it begins.
     double past = ahead(part, side, farEnd(other, side));
     double gap = ahead(part, side, nearEnd(other, side));
-    if (across < ROUNDING - acrossTolerance
+    if (geometry.isFitted(across)
+        || geometry.isFitted(deep)
+        || across < ROUNDING - acrossTolerance
         || deep < ROUNDING - out
         || past < ROUNDING - tolerance) {
       return;

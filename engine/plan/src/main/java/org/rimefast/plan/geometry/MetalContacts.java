@@ -6,6 +6,7 @@ import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Face;
 import org.rimefast.plan.Material;
+import org.rimefast.plan.Part;
 import org.rimefast.plan.Plan;
 import org.rimefast.plan.Run;
 import org.rimefast.plan.RunBuild.Connector;
@@ -19,7 +20,9 @@ import org.rimefast.plan.RunBuild.End;
  * <p>A join is certain, or possible: if a material, a place or a connector is not given, or if only
  * a tolerance could close the gap. A run is joined to a part that it enters by its connector there,
  * and by nothing else: a metal one joins them however far apart they are drawn, and an insulating
- * one keeps them apart even where they are drawn in contact.
+ * one keeps them apart even where they are drawn in contact. A run that passes through a service
+ * hole of a stud is kept off it by a bushing; a hole of which it is not said whether it has one may
+ * join them.
  *
  * <p>Immutable, worked out once: n log n for items that do not crowd.
  */
@@ -182,7 +185,28 @@ public final class MetalContacts {
         return least(most, (byte) Math.max(atFirst, atLast));
       }
     }
+    if (part < parts && run >= 0 && plan.parts().get(part) instanceof Part.Stud stud) {
+      return least(most, inHole(run, part, stud));
+    }
     return least(most, touching(a, b));
+  }
+
+  /** A bushing keeps a run that passes through a service hole off the metal of the stud. */
+  private byte inHole(int run, int part, Part.Stud stud) {
+    byte joined = touching(part, parts + run);
+    byte through = NO;
+    int count = geometry.runs().passCount(run, part);
+    for (int i = 0; i < count; i++) {
+      StudPass pass = geometry.runs().pass(run, part, i);
+      if (pass.inHole() == Certainty.NO) {
+        return joined;
+      }
+      Boolean insert = stud.holes().get(pass.hole()).insert();
+      byte here =
+          pass.inHole() == Certainty.POSSIBLE || insert == null ? POSSIBLE : insert ? NO : CERTAIN;
+      through = (byte) Math.max(through, here);
+    }
+    return count == 0 ? joined : least(joined, through);
   }
 
   private static byte connected(End end) {

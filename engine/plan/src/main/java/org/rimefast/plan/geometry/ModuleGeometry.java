@@ -93,6 +93,14 @@ public final class ModuleGeometry {
     return contactTolerance;
   }
 
+  /**
+   * True if two extents that overlap so much, or less than 0 so little, are drawn edge to edge:
+   * what is drawn so is fitted so on site, whatever the plan's other tolerances.
+   */
+  boolean isFitted(double overlap) {
+    return Math.abs(overlap) <= contactTolerance;
+  }
+
   /** Where a part is; null if a value that it needs is missing. */
   public @Nullable Cuboid cuboid(int part) {
     return parts.cuboid(part);
@@ -286,7 +294,8 @@ public final class ModuleGeometry {
   /**
    * How far a run's outside comes past the studs' warm face toward the room, at the worst point of
    * its length; less than 0 if it stays behind, NaN if not known. Between points on two faces it
-   * counts as behind the studs where it is behind those of either face.
+   * counts as behind the studs where it is behind those of either face. What lies behind a part on
+   * the lining that it enters does not count.
    */
   public double proud(int run) {
     return runs.run(run).proud();

@@ -90,6 +90,8 @@ final class StudPasses {
     PlacedPart part = parts.part(stud);
     FaceFrame frame = part.frame();
     double slab = motion(run, stud, frame.alongAxis());
+    // What lies on the edge of the slab must not be left to the last bit of its place.
+    slab += slab > 0 ? Distances.ROUNDING : 0;
     WebVisit visit =
         new WebVisit(
             part.upMin(),

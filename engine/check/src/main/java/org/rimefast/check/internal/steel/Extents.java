@@ -51,6 +51,37 @@ final class Extents {
     return false;
   }
 
+  /**
+   * True if, as drawn, two parts do not reach into each other by more than {@code overlap}
+   * millimetres in some direction in which both are known.
+   */
+  static boolean drawnBeside(PlanFacts facts, int a, int b, double overlap) {
+    for (Axis axis : AXES) {
+      double between = Math.abs(middle(facts, a, axis) - middle(facts, b, axis));
+      double reach = half(facts, a, axis) + half(facts, b, axis);
+      if (reach - between <= overlap + Touch.ROUNDING) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Half of a part's extent in one direction, as drawn. */
+  private static double half(PlanFacts facts, int handle, Axis axis) {
+    Part part = facts.part(handle);
+    double along = drawnWidth(facts, part) / 2;
+    double up = millimetres(part.height()) / 2;
+    return switch (part.face()) {
+      case LEFT, RIGHT -> pick(axis, along, Double.NaN, up);
+      case FRONT, REAR -> pick(axis, Double.NaN, along, up);
+      case ROOF, FLOOR -> pick(axis, along, up, Double.NaN);
+    };
+  }
+
+  private static double drawnWidth(PlanFacts facts, Part part) {
+    return part.width() == null ? width(facts, part) : millimetres(part.width());
+  }
+
   /** The middle of a part in one direction; NaN toward its own face, and where it is not given. */
   private static double middle(PlanFacts facts, int handle, Axis axis) {
     Part part = facts.part(handle);

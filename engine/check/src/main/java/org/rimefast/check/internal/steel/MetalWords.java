@@ -8,9 +8,11 @@ import org.rimefast.check.PlanFacts;
 import org.rimefast.lang.vocabulary.Relation;
 import org.rimefast.lang.vocabulary.Slot;
 import org.rimefast.plan.Face;
+import org.rimefast.plan.Part;
 import org.rimefast.plan.Run;
 import org.rimefast.plan.RunBuild.End;
 import org.rimefast.plan.geometry.MetalContacts;
+import org.rimefast.plan.geometry.RunsInSpace;
 
 /** Words for how cold travels through metal. */
 final class MetalWords {
@@ -81,8 +83,24 @@ final class MetalWords {
       if (first || last) {
         return;
       }
+      explainInserts(facts, run, part, out);
     }
     GapWords.explain(facts, from, to, out);
+  }
+
+  /**
+   * Where a run passes through a stud, the bushing of the hole matters, if the plan tells of it.
+   */
+  private static void explainInserts(PlanFacts facts, int run, int part, Explanation out) {
+    if (facts.part(part) instanceof Part.Stud stud) {
+      RunsInSpace runs = facts.geometry().runs();
+      for (int i = 0; i < runs.passCount(facts.runIndex(run), part); i++) {
+        int hole = runs.pass(facts.runIndex(run), part, i).hole();
+        if (hole >= 0 && stud.holes().get(hole).insert() == null) {
+          out.missing(facts.missing(stud.holes().get(hole).pointer() + "/insert"));
+        }
+      }
+    }
   }
 
   private static void explainConnector(

@@ -28,7 +28,9 @@ final class OverlapWords {
       return Truth.FALSE;
     }
     if (facts.isPart(element)) {
+      double contact = geometry.contactTolerance();
       return Extents.apart(facts, element, part, 0)
+              || Extents.drawnBeside(facts, element, part, contact)
           ? Truth.FALSE
           : Touch.truth(geometry.runs().partsOverlap(element, part));
     }
