@@ -51,7 +51,7 @@ class UnknownConductorsTest {
         "at most 2 conductors (where the box takes it) must be insulated|MET",
         "at least 3 conductors (where the box takes it) must be insulated|BROKEN",
         "exactly 2 conductors (where the box takes it) must be insulated|MET",
-        "all but 1 conductors (where the box takes it) must have gauge <= 10|BROKEN"
+        "all but 1 conductor (where the box takes it) must have gauge <= 10|BROKEN"
       })
   void whatIsCountedIsDecidedOnlyWhereConductorsAreGiven(String sentence, Verdict known) {
     assertThat(Given.explain("for each box, " + sentence, PLAN, "A").verdict()).isEqualTo(known);

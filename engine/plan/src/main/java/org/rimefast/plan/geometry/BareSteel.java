@@ -59,12 +59,17 @@ final class BareSteel {
       boolean known = geometry.placed(part).isComplete() && !Double.isNaN(backs.drawn(part));
       parts[part] =
           known
-              ? new Bounds(behind(part, Case.LEAST).area(), behind(part, Case.MOST).area())
+              ? between(behind(part, Case.LEAST).area(), behind(part, Case.MOST).area())
               : Bounds.MISSING;
     }
     for (Face face : Face.values()) {
       faces[face.ordinal()] = workOut(face);
     }
+  }
+
+  /** Sums are rounded, so that the greater of two equal ones can come out the lesser. */
+  private static Bounds between(double least, double most) {
+    return new Bounds(Math.min(least, most), Math.max(least, most));
   }
 
   Bounds behind(int part) {
@@ -123,7 +128,7 @@ final class BareSteel {
         return Bounds.MISSING;
       }
     }
-    return new Bounds(area(face, Case.LEAST), area(face, Case.MOST));
+    return between(area(face, Case.LEAST), area(face, Case.MOST));
   }
 
   /** The area of the union, less what openings take of it. */

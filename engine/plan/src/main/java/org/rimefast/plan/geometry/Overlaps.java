@@ -16,7 +16,7 @@ final class Overlaps {
     this.contact = contact;
   }
 
-  /** How far two parts lie in each other, along the axis in which that is least. */
+  /** How far one part would have to move to be out of another, the shortest way. */
   double depth(int partA, int partB) {
     double least = Double.POSITIVE_INFINITY;
     for (int axis = 0; axis < 3; axis++) {
@@ -29,7 +29,7 @@ final class Overlaps {
     double[] boxes = parts.boxes();
     int a = 6 * partA + axis;
     int b = 6 * partB + axis;
-    return Math.min(boxes[a + 3], boxes[b + 3]) - Math.max(boxes[a], boxes[b]);
+    return Math.min(boxes[a + 3] - boxes[b], boxes[b + 3] - boxes[a]);
   }
 
   Certainty ofParts(int partA, int partB) {

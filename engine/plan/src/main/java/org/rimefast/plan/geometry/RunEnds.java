@@ -172,7 +172,8 @@ final class RunEnds {
     }
     for (Side side : SIDES) {
       double margin = farthest - beyond(part, side, x, y, z);
-      if (side != best && !(margin > motion(run, part, best) + motion(run, part, side))) {
+      double off = motion(run, part, best) + motion(run, part, side);
+      if (side != best && !(margin > off + Distances.ROUNDING)) {
         return null;
       }
     }

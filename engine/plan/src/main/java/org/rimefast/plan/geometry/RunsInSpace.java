@@ -331,7 +331,7 @@ public final class RunsInSpace {
     return overlaps.ofRun(run, part);
   }
 
-  /** How far two parts lie in each other, where that is least; less than 0 if they do not. */
+  /** How far a part would have to move to be out of another; less than 0 if it is. */
   public double partOverlap(int partA, int partB) {
     return overlaps.depth(partA, partB);
   }

@@ -200,6 +200,17 @@ final class SpaceSearch implements IntConsumer {
         return Double.NEGATIVE_INFINITY;
       }
     }
+    return ofBox(wall, minX, minY, minZ, maxX, maxY, maxZ);
+  }
+
+  private double ofBox(
+      FaceFrame wall,
+      double minX,
+      double minY,
+      double minZ,
+      double maxX,
+      double maxY,
+      double maxZ) {
     double a = wall.along(minX, minY);
     double b = wall.along(maxX, maxY);
     double in = -wall.out(minX, minY, minZ);
@@ -238,8 +249,17 @@ final class SpaceSearch implements IntConsumer {
     double in1 = -wall.out(line[i], line[i + 1], line[i + 2]);
     double in2 = -wall.out(line[i + 3], line[i + 4], line[i + 5]);
     if (Double.isNaN(a1 + a2 + u1 + u2 + in1 + in2 + run.radius())) {
-      // Where it may be is a box, and the search has met it.
-      return certain ? all.boxes().most(box, 0) + OnFace.FAR : Double.NEGATIVE_INFINITY;
+      PossibleBoxes boxes = all.boxes();
+      return certain
+          ? ofBox(
+              wall,
+              boxes.least(box, 0),
+              boxes.least(box, 1),
+              boxes.least(box, 2),
+              boxes.most(box, 0),
+              boxes.most(box, 1),
+              boxes.most(box, 2))
+          : Double.NEGATIVE_INFINITY;
     }
     double sign = certain ? 1 : -1;
     double along = sign * motion(run, wall.alongAxis());

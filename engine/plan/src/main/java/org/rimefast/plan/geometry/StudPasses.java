@@ -65,7 +65,7 @@ final class StudPasses {
     PlacedRun placed = runs.run(run);
     double[] line = placed.line();
     IndexList near = new IndexList();
-    double reach = farthest + placed.motion();
+    double reach = farthest + placed.motion() + 2 * Distances.ROUNDING;
     for (int i = 0; i + 5 < line.length; i += 3) {
       studs.within(
           Math.min(line[i], line[i + 3]),
