@@ -205,6 +205,9 @@ final class ModuleMove {
       return new Part.Box(
           box.id(), box.pointer(), box.kind(), box.size(), placement, box.mount(), box.fittings());
     }
+    if (part instanceof Part.Track track) {
+      return new Part.Track(track.id(), track.pointer(), placement);
+    }
     if (part instanceof Part.Bar bar) {
       return new Part.Bar(bar.id(), bar.pointer(), placement);
     }

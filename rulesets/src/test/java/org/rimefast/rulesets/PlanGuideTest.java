@@ -269,6 +269,7 @@ class PlanGuideTest {
   private static Map<String, String> parts() {
     Map<String, String> parts = new LinkedHashMap<>();
     parts.put("`studs`", "/$defs/stud");
+    parts.put("`tracks`", "/$defs/track");
     parts.put("`boxes`", "/$defs/box");
     parts.put("`bars`", "/$defs/bar");
     parts.put("`brackets`", "/$defs/bracket");

@@ -197,7 +197,7 @@ public final class PlanFacts {
     return room;
   }
 
-  /** True for a part: stud, box, bar, bracket, panel or luminaire. */
+  /** True for a part: stud, track, box, bar, bracket, panel or luminaire. */
   public boolean isPart(int handle) {
     return handle < runsFrom;
   }

@@ -41,6 +41,7 @@ final class RandomPlans {
     members.add(list("panels", this::mounted));
     members.add(list("luminaires", this::mounted));
     members.add(list("runs", this::run));
+    members.add(list("tracks", this::track));
     return Given.plan("{" + String.join(",\n ", members) + "}");
   }
 
@@ -88,6 +89,16 @@ final class RandomPlans {
         "'height': " + (20 + random.nextInt(120)),
         "'depth': " + (3 + random.nextInt(60)),
         "'material': '" + pick(List.of("steel", "plastic", "wood")) + "'");
+  }
+
+  /** Across the feet of studs, some at their middle; its depth is mostly that of the studs. */
+  private String track() {
+    return fieldsOr(
+        "'along': " + place(),
+        "'width': " + (20 + random.nextInt(400)),
+        "'height': " + (20 + random.nextInt(40)),
+        pick(List.of("'material': 'steel'", "'material': 'steel', 'depth': 43")),
+        "'up': " + pick(List.of(30, 30, 900)));
   }
 
   private int place() {

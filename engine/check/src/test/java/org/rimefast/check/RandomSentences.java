@@ -7,9 +7,9 @@ import java.util.Random;
 /** Makes random sentences of rules, well typed by construction, as text. */
 final class RandomSentences {
   private static final List<String> SUBJECTS =
-      List.of("box", "panel", "luminaire", "bar", "bracket", "stud", "part", "cable");
+      List.of("box", "panel", "luminaire", "bar", "bracket", "stud", "track", "part", "cable");
   private static final List<String> OTHERS =
-      List.of("stud", "bar", "bracket", "box", "part", "item");
+      List.of("stud", "track", "bar", "bracket", "box", "part", "item");
 
   private static final String ROOM_TERM = "damp room";
 

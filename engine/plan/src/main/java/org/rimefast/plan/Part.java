@@ -97,6 +97,12 @@ public sealed interface Part extends Element {
   }
 
   /**
+   * A track: a U section in which ends of studs stand. Without a depth it is as deep as the stud
+   * section of its face; its room side is at depth 0 unless its front is given.
+   */
+  record Track(String id, String pointer, Placement placement) implements Part {}
+
+  /**
    * A box for devices or connections.
    *
    * @param kind what kind of box

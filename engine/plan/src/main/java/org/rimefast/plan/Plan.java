@@ -16,7 +16,8 @@ import org.rimefast.units.Unit;
  * @param shell the inside of the shell
  * @param faces how each face is built up; has all six
  * @param openings holes cut in the shell
- * @param parts studs, boxes, bars, brackets, panels and luminaires, in the order of those lists
+ * @param parts studs, tracks, boxes, bars, brackets, panels and luminaires, in the order of those
+ *     lists
  * @param runs cables and conduits
  * @param circuits branch circuits
  * @param foaming what the foam is sprayed with

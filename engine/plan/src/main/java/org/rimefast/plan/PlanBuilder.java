@@ -53,7 +53,7 @@ public final class PlanBuilder {
     return text("tolerances", "shell", length);
   }
 
-  /** Position of studs, bars and brackets. */
+  /** Position of studs, tracks, bars and brackets. */
   public PlanBuilder framingTolerance(String length) {
     return text("tolerances", "framing", length);
   }
@@ -179,6 +179,11 @@ public final class PlanBuilder {
   /** A stud, or a row of them. */
   public PlanBuilder stud(String id, Face face, Consumer<PartBuilder> build) {
     return part("studs", id, face, build);
+  }
+
+  /** A track in which ends of studs stand, or a row of them. */
+  public PlanBuilder track(String id, Face face, Consumer<PartBuilder> build) {
+    return part("tracks", id, face, build);
   }
 
   /** A box, or a row of them. */

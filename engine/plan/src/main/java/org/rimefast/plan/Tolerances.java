@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  * which counts as none. A value's own tolerance comes first.
  *
  * @param shell phase, pitch and standoff of the sheet
- * @param framing position of studs, bars and brackets
+ * @param framing position of studs, tracks, bars and brackets
  * @param electrical position of boxes, panels, luminaires and runs
  * @param contact parts closer than this touch; null means 0.5 mm
  */

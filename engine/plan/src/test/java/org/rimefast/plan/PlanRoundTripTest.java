@@ -87,6 +87,7 @@ class PlanRoundTripTest {
       for (int i = random.nextInt(4); i > 0; i--) {
         String circuit = id();
         plan.stud(id(), face(), part(b -> stud(b)));
+        plan.track(id(), face(), part(this::track));
         plan.box(id(), pick(List.of(Part.Box.Kind.values())), face(), part(this::box));
         plan.bar(id(), face(), part(b -> b.front(-0.25)));
         plan.luminaire(id(), face(), part(b -> b.mount(pick(List.of(Mount.values())))));
@@ -156,6 +157,15 @@ class PlanRoundTripTest {
       if (random.nextBoolean()) {
         boolean bushing = random.nextBoolean();
         stud.hole("30 in", "3/4 in", "4 in", h -> h.bushing(bushing).plate(length()));
+      }
+    }
+
+    private void track(PartBuilder track) {
+      if (random.nextBoolean()) {
+        track.width("3-1/8 in").height("31.8 mm +- 1 mm");
+      }
+      if (random.nextBoolean()) {
+        track.depth(length()).front("-0.9 mm");
       }
     }
 

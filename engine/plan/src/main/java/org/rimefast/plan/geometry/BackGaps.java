@@ -82,6 +82,10 @@ final class BackGaps {
   }
 
   private void consider(int index, PlacedPart part, int otherIndex) {
+    Certainty fitted = geometry.studsInTracks().standsIn(index, otherIndex);
+    if (fitted == Certainty.YES) {
+      return;
+    }
     PlacedPart other = geometry.placed(otherIndex);
     double along = part.alongTolerance() + other.alongTolerance();
     double up = part.upTolerance() + other.upTolerance();
@@ -103,7 +107,10 @@ final class BackGaps {
       drawn[index] = Math.max(0, gap);
       nearest[index] = otherIndex;
     }
-    if (overAlong > along + ROUNDING && overUp > up + ROUNDING && past > out + ROUNDING) {
+    if (fitted == Certainty.NO
+        && overAlong > along + ROUNDING
+        && overUp > up + ROUNDING
+        && past > out + ROUNDING) {
       most[index] = Double.isNaN(gap) ? most[index] : Math.min(most[index], Math.max(0, gap) + out);
     }
   }

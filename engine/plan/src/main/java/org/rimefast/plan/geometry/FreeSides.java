@@ -5,7 +5,8 @@ import java.util.TreeSet;
 
 /**
  * How far it is from each side of a part to what stands beside it on its face: the next part that
- * overlaps it in the other direction and in depth, or the end of the face.
+ * overlaps it in the other direction and in depth, or the end of the face. A stud and the track
+ * that it stands in are not in each other's way.
  */
 final class FreeSides {
   static final int LEFT = 0;
@@ -98,6 +99,10 @@ final class FreeSides {
   }
 
   private void consider(int at, PlacedPart part, int side, int index) {
+    Certainty fitted = geometry.studsInTracks().standsIn(at / SIDES, index);
+    if (fitted == Certainty.YES) {
+      return;
+    }
     PlacedPart other = geometry.placed(index);
     double along = part.alongTolerance() + other.alongTolerance();
     double up = part.upTolerance() + other.upTolerance();
@@ -124,7 +129,8 @@ final class FreeSides {
       drawn[at] = Math.max(0, gap);
       nearest[at] = index;
     }
-    if (across > acrossTolerance + ROUNDING
+    if (fitted == Certainty.NO
+        && across > acrossTolerance + ROUNDING
         && deep > out + ROUNDING
         && past > tolerance + ROUNDING) {
       // False where an extent is not known: then it hides nothing for certain.

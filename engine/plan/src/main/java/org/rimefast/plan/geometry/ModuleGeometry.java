@@ -38,6 +38,7 @@ public final class ModuleGeometry {
   private final RunGeometry runs;
   private final RunPaths paths;
   private final RunsInSpace space;
+  private final StudsInTracks tracks;
   private final double contactTolerance;
 
   private ModuleGeometry(Plan plan) {
@@ -49,7 +50,8 @@ public final class ModuleGeometry {
     double contact = Lengths.millimetres(plan.tolerances().contact());
     this.contactTolerance = Double.isNaN(contact) ? CONTACT : contact;
     this.paths = new RunPaths(plan, runs, parts, contactTolerance);
-    this.space = new RunsInSpace(plan, shell, bounds, runs, parts, contactTolerance);
+    this.tracks = new StudsInTracks(plan, parts, contactTolerance);
+    this.space = new RunsInSpace(plan, shell, bounds, runs, parts, tracks, contactTolerance);
   }
 
   /** The geometry of a plan. */
@@ -60,6 +62,10 @@ public final class ModuleGeometry {
   /** The plan that this is the geometry of. */
   public Plan plan() {
     return plan;
+  }
+
+  StudsInTracks studsInTracks() {
+    return tracks;
   }
 
   PlacedPart placed(int part) {
@@ -138,9 +144,9 @@ public final class ModuleGeometry {
    * How much the distance from a part to the shell may differ from {@link #clearance}: the length
    * of the vector that adds up, axis by axis, how far the part's place, its size (half of it for
    * width and height, which are centred), the studs' standoff and the sheet's phase may be off. A
-   * value's own tolerance comes first, then its trade's: framing for studs, bars and brackets,
-   * electrical for the rest, shell for phase and standoff; sizes, lining and openings have only
-   * their own. 0 if the plan states no tolerance.
+   * value's own tolerance comes first, then its trade's: framing for studs, tracks, bars and
+   * brackets, electrical for the rest, shell for phase and standoff; sizes, lining and openings
+   * have only their own. 0 if the plan states no tolerance.
    *
    * <p>Why it is a bound: no distance between two bodies changes by more than their points move.
    * Near an end of the face or a side of an opening, ribs that move past the cut also move its edge

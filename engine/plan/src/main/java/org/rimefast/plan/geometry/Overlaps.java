@@ -3,16 +3,18 @@ package org.rimefast.plan.geometry;
 /**
  * Which bodies are drawn into one another by more than the contact tolerance. What is drawn to
  * touch is fitted on site, so there the other tolerances leave nothing open; they do for what is
- * drawn into another by less than they allow.
+ * drawn into another by less than they allow. A stud stands in its tracks, and is not in their way.
  */
 final class Overlaps {
   private final RunGeometry runs;
   private final PartGeometry parts;
+  private final StudsInTracks tracks;
   private final double contact;
 
-  Overlaps(RunGeometry runs, PartGeometry parts, double contact) {
+  Overlaps(RunGeometry runs, PartGeometry parts, StudsInTracks tracks, double contact) {
     this.runs = runs;
     this.parts = parts;
+    this.tracks = tracks;
     this.contact = contact;
   }
 
@@ -33,11 +35,9 @@ final class Overlaps {
   }
 
   Certainty ofParts(int partA, int partB) {
-    Certainty all = Certainty.YES;
-    boolean apart = parts.face(partA) != parts.face(partB);
+    Certainty all = tracks.reachesOut(partA, partB);
     for (int axis = 0; axis < 3; axis++) {
-      double tolerance = parts.motion(partA, axis) + parts.motion(partB, axis);
-      tolerance += apart ? parts.standoff(partA, axis) + parts.standoff(partB, axis) : 0;
+      double tolerance = parts.gapMotion(partA, partB, axis);
       all = all.and(more(depth(partA, partB, axis) - contact, tolerance));
     }
     return all;
@@ -65,7 +65,8 @@ final class Overlaps {
     return more(depthOfRun(run, part) - contact, runs.gapTolerance(run, part));
   }
 
-  private static Certainty more(double depth, double tolerance) {
+  /** What is drawn to be 0 or less is so, whatever may be off. */
+  static Certainty more(double depth, double tolerance) {
     return depth <= Distances.ROUNDING ? Certainty.NO : Certainty.more(depth, tolerance);
   }
 

@@ -159,16 +159,15 @@ final class PartGeometry {
   }
 
   double gapTolerance(int partA, int partB) {
-    boolean apart = face(partA) != face(partB);
-    return norm(
-        gapMotion(partA, partB, 0, apart),
-        gapMotion(partA, partB, 1, apart),
-        gapMotion(partA, partB, 2, apart));
+    return norm(gapMotion(partA, partB, 0), gapMotion(partA, partB, 1), gapMotion(partA, partB, 2));
   }
 
-  private double gapMotion(int partA, int partB, int axis, boolean apart) {
+  /** How far two parts may be off against each other along an axis of the module. */
+  double gapMotion(int partA, int partB, int axis) {
     double motion = motion(partA, axis) + motion(partB, axis);
-    return apart ? motion + standoff(partA, axis) + standoff(partB, axis) : motion;
+    return face(partA) != face(partB)
+        ? motion + standoff(partA, axis) + standoff(partB, axis)
+        : motion;
   }
 
   double facesFrom(int part) {

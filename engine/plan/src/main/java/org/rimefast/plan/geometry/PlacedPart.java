@@ -59,11 +59,16 @@ record PlacedPart(
     } else {
       require(part.up(), part.pointer() + "/up", missing);
     }
+    if (part instanceof Part.Track) {
+      depth = part.depth() == null && section != null ? section.depth() : depth;
+    }
     // A stud's size comes from its section: the face's, unless it has its own. The face's is named
-    // below, since depths are measured from it.
+    // below, since depths are measured from it; a track's depth comes from it too.
     if (!(part instanceof Part.Stud)) {
       require(part.width(), part.pointer() + "/width", missing);
       require(part.height(), part.pointer() + "/height", missing);
+    }
+    if (!standsAtWarmFace(part)) {
       require(part.depth(), part.pointer() + "/depth", missing);
     }
     double front = front(part, build, depth, missing);
@@ -118,7 +123,7 @@ record PlacedPart(
     if (part.front() != null) {
       return Lengths.millimetres(part.front());
     }
-    if (part instanceof Part.Stud) {
+    if (standsAtWarmFace(part)) {
       return 0;
     }
     if (!(part instanceof Part.Electrical electrical)) {
@@ -140,9 +145,14 @@ record PlacedPart(
   /** How far off its room side may be, its own depth apart. */
   static double frontTolerance(Part part, Plan plan) {
     double tolerance = Lengths.tolerance(part.front(), trade(part, plan));
-    return part.front() == null && !(part instanceof Part.Stud)
+    return part.front() == null && !standsAtWarmFace(part)
         ? tolerance + Lengths.ownTolerance(plan.face(part.face()).lining())
         : tolerance;
+  }
+
+  /** True for studs and tracks: their room side is the studs' warm face, unless they say where. */
+  static boolean standsAtWarmFace(Part part) {
+    return part instanceof Part.Stud || part instanceof Part.Track;
   }
 
   private static @Nullable StudSection section(Part part, FaceBuild build) {

@@ -83,7 +83,7 @@ final class RoomObstacles {
     if (part instanceof Part.Electrical electrical) {
       return electrical.mount() == null || electrical.mount() == Mount.SURFACE;
     }
-    return !(part instanceof Part.Stud);
+    return !PlacedPart.standsAtWarmFace(part);
   }
 
   private boolean standsInRoom(int run, int piece) {

@@ -32,6 +32,7 @@ public final class RunsInSpace {
   private final RunZones zones;
   private final StretchClearance stretches;
   private final Overlaps overlaps;
+  private final StudsInTracks tracks;
   private final double contact;
   private volatile @Nullable StudPasses passes; // built when first needed, as are the next ones
   private volatile @Nullable RunCrossings crossings;
@@ -44,6 +45,7 @@ public final class RunsInSpace {
       ToleranceBounds bounds,
       RunGeometry runs,
       PartGeometry parts,
+      StudsInTracks tracks,
       double contact) {
     this.plan = plan;
     this.runs = runs;
@@ -51,7 +53,8 @@ public final class RunsInSpace {
     this.ends = new RunEnds(runs, parts, contact);
     this.zones = new RunZones(plan, shell, bounds, runs);
     this.stretches = new StretchClearance(shell, runs);
-    this.overlaps = new Overlaps(runs, parts, contact);
+    this.tracks = tracks;
+    this.overlaps = new Overlaps(runs, parts, tracks, contact);
     this.contact = contact;
   }
 
@@ -321,9 +324,21 @@ public final class RunsInSpace {
     return ends.side(run, last, part);
   }
 
-  /** Whether two parts are drawn into one another by more than the contact tolerance. */
+  /**
+   * Whether two parts are drawn into one another by more than the contact tolerance, and are not a
+   * stud and a track in which an end of it stands.
+   */
   public Certainty partsOverlap(int partA, int partB) {
     return overlaps.ofParts(partA, partB);
+  }
+
+  /**
+   * How far the stud of a stud and a track that meet reaches out of the track: past it at both ends
+   * of the stud, or past a leg. 0 or less if an end of it stands in the track; NaN if they are no
+   * such pair or that is not known.
+   */
+  public double outOfTrack(int partA, int partB) {
+    return tracks.out(partA, partB);
   }
 
   /** Whether a run's outside is drawn into a part by more than the contact tolerance. */

@@ -99,6 +99,9 @@ final class ElementTrees {
     if (part instanceof Part.Stud) {
       return PartsReader.PartList.STUDS;
     }
+    if (part instanceof Part.Track) {
+      return PartsReader.PartList.TRACKS;
+    }
     if (part instanceof Part.Box) {
       return PartsReader.PartList.BOXES;
     }

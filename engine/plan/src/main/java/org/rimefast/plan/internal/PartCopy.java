@@ -29,6 +29,9 @@ final class PartCopy {
               : p.holes();
       return new Part.Stud(id, p.pointer(), placement, p.section(), holes);
     }
+    if (part instanceof Part.Track p) {
+      return new Part.Track(id, p.pointer(), placement);
+    }
     if (part instanceof Part.Box p) {
       return new Part.Box(id, p.pointer(), p.kind(), p.size(), placement, p.mount(), p.fittings());
     }

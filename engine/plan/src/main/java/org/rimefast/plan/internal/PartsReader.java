@@ -17,7 +17,7 @@ import org.rimefast.plan.StudSection;
 import org.rimefast.plan.internal.json.Node;
 import org.rimefast.units.Quantity;
 
-/** Reads studs, boxes, bars, brackets, panels and luminaires. */
+/** Reads studs, tracks, boxes, bars, brackets, panels and luminaires. */
 final class PartsReader {
   static final List<String> HOLE_FIELDS = List.of("up", "width", "height", "insert", "plate");
 
@@ -116,6 +116,12 @@ final class PartsReader {
       @Override
       Part read(PartsReader reader, Fields fields, String id, Placement placement) {
         return reader.stud(fields, id, placement);
+      }
+    },
+    TRACKS("tracks", "track") {
+      @Override
+      Part read(PartsReader reader, Fields fields, String id, Placement placement) {
+        return new Part.Track(id, fields.node().pointer(), placement);
       }
     },
     BOXES("boxes", "box", boxFields()) {

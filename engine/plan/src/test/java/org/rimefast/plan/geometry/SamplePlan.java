@@ -157,6 +157,28 @@ final class SamplePlan {
     return index;
   }
 
+  /** A steel track as deep as the face's studs, at their warm face. */
+  int track(Face face, double along, double up, double width, double height) {
+    return track(face, mm(along), mm(up), mm(width), mm(height), null, null);
+  }
+
+  int track(
+      Face face,
+      @Nullable Amount along,
+      @Nullable Amount up,
+      @Nullable Amount width,
+      @Nullable Amount height,
+      @Nullable Amount depth,
+      @Nullable Amount front) {
+    int index = parts.size();
+    parts.add(
+        new Part.Track(
+            "part-" + index,
+            "/tracks/" + index,
+            new Placement(face, along, up, width, height, depth, front, Material.STEEL)));
+    return index;
+  }
+
   int stud(Face face, double along, @Nullable StudSection section) {
     int index = parts.size();
     parts.add(

@@ -14,6 +14,7 @@ final class Nouns {
   static final Noun ELECTRICAL_PART = noun("electrical part", "electrical parts", PART);
   static final Noun BOX = noun("box", "boxes", ELECTRICAL_PART);
   static final Noun STUD = noun("stud", "studs", PART);
+  static final Noun TRACK = noun("track", "tracks", PART);
   static final Noun BAR = noun("bar", "bars", PART);
   static final Noun BRACKET = noun("bracket", "brackets", PART);
   static final Noun PANEL = noun("panel", "panels", ELECTRICAL_PART);
@@ -43,6 +44,7 @@ final class Nouns {
         .noun(ELECTRICAL_PART, (facts, handle) -> isPart(facts, handle, Part.Electrical.class))
         .noun(BOX, (facts, handle) -> isPart(facts, handle, Part.Box.class))
         .noun(STUD, (facts, handle) -> isPart(facts, handle, Part.Stud.class))
+        .noun(TRACK, (facts, handle) -> isPart(facts, handle, Part.Track.class))
         .noun(BAR, (facts, handle) -> isPart(facts, handle, Part.Bar.class))
         .noun(BRACKET, (facts, handle) -> isPart(facts, handle, Part.Bracket.class))
         .noun(PANEL, (facts, handle) -> isPart(facts, handle, Part.Panel.class))

@@ -55,8 +55,14 @@ final class OverlapWords {
             : isPart
                 ? geometry.runs().partOverlap(element, part)
                 : geometry.runs().overlap(facts.runIndex(element), part);
-    if (depth > 0) {
+    double past = isPart ? geometry.runs().outOfTrack(element, part) : Double.NaN;
+    if (depth > 0 && past <= geometry.contactTolerance()) {
+      out.fact("in the track", "the end of the stud");
+    } else if (depth > 0) {
       out.fact("reaches into it by", Places.length(facts, depth));
+      if (past > 0) {
+        out.fact("the stud reaches past the track by", Places.length(facts, past));
+      }
     }
     geometry.missing(part).forEach(pointer -> out.missing(facts.missing(pointer)));
     if (isPart) {

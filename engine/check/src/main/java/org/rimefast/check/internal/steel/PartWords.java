@@ -116,14 +116,14 @@ final class PartWords {
         (facts, element, arguments, reading) -> {
           Part part = facts.part(element);
           Amount given = size.apply(part);
-          if (given == null && part instanceof Part.Stud stud) {
-            Given.read(StudWords.size(facts, element, stud, name), reading);
+          if (given == null && StudWords.isSizeOfSection(part, name)) {
+            Given.read(StudWords.size(facts, element, name), reading);
           } else {
             Given.read(given, reading);
           }
         },
         (facts, element, arguments, out) -> {
-          if (facts.part(element) instanceof Part.Stud) {
+          if (StudWords.isSizeOfSection(facts.part(element), name)) {
             StudWords.explainSize(facts, element, size, name, out);
           } else {
             Given.explain(facts, element, size.apply(facts.part(element)), name, out);

@@ -123,11 +123,16 @@ final class StudWords {
     reading.around(spacing / 1000, tolerance / 1000);
   }
 
+  /** True for a size that a part need not be given: any of a stud, the depth of a track. */
+  static boolean isSizeOfSection(Part part, String name) {
+    return part instanceof Part.Stud || (part instanceof Part.Track && name.equals("depth"));
+  }
+
   /**
-   * A size of a stud that the plan does not spell out, in millimetres: width and depth are those of
-   * its section, the height is that of its place. NaN if those are not given either.
+   * A size that the plan need not spell out, in millimetres: width and depth are those of the
+   * section, the height is that of a stud's place. NaN if those are not given either.
    */
-  static double size(PlanFacts facts, int element, Part.Stud stud, String name) {
+  static double size(PlanFacts facts, int element, String name) {
     StudSection section = section(facts, element);
     if (!name.equals("height")) {
       return section == null
@@ -138,7 +143,9 @@ final class StudWords {
     if (cuboid == null) {
       return Double.NaN;
     }
-    return stud.face().isWall() ? cuboid.maxZ() - cuboid.minZ() : cuboid.maxY() - cuboid.minY();
+    return facts.part(element).face().isWall()
+        ? cuboid.maxZ() - cuboid.minZ()
+        : cuboid.maxY() - cuboid.minY();
   }
 
   static void explainSize(
@@ -164,8 +171,9 @@ final class StudWords {
   }
 
   private static @Nullable StudSection section(PlanFacts facts, int element) {
-    Part.Stud stud = (Part.Stud) facts.part(element);
-    return stud.section() != null ? stud.section() : facts.plan().face(stud.face()).stud();
+    Part part = facts.part(element);
+    StudSection own = part instanceof Part.Stud stud ? stud.section() : null;
+    return own != null ? own : facts.plan().face(part.face()).stud();
   }
 
   /** The next stud on the same face; less than 0 if there is none, or that is not known. */
