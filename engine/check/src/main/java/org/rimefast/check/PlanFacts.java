@@ -12,7 +12,6 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.check.internal.Fields;
 import org.rimefast.lang.vocabulary.Noun;
-import org.rimefast.plan.Amount;
 import org.rimefast.plan.Circuit;
 import org.rimefast.plan.Element;
 import org.rimefast.plan.Face;
@@ -50,17 +49,8 @@ public final class PlanFacts {
   private final int openingsFrom;
   private final int circuitsFrom;
   private final int facesFrom;
-  private final InRun[] conductors;
+  private final ConductorList conductors;
   private final int room;
-
-  /**
-   * One conductor.
-   *
-   * @param run the handle of its run
-   * @param number which one of its run it is, from 1
-   * @param group what the plan says of it; null if it does not say which conductors the run has
-   */
-  private record InRun(int run, int number, RunBuild.@Nullable Conductors group) {}
 
   private record Membership(int[] handles, boolean[] isMember) {}
 
@@ -88,8 +78,8 @@ public final class PlanFacts {
     circuitsFrom = all.size();
     all.addAll(plan.circuits());
     elements = all.toArray(new Element[0]);
-    conductors = conductorsOf(plan.runs());
-    facesFrom = elements.length + conductors.length;
+    conductors = new ConductorList(plan.runs());
+    facesFrom = elements.length + conductors.size();
     room = facesFrom + FACES.length;
     for (int handle = 0; handle < elements.length; handle++) {
       handlesById.put(elements[handle].id(), handle);
@@ -102,26 +92,6 @@ public final class PlanFacts {
     }
     handlesByPointer.put(plan.room().pointer(), room);
     plan.readings().forEach(this::take);
-  }
-
-  /** Every conductor; a run of which none is given stands for one of which nothing is known. */
-  private InRun[] conductorsOf(List<Run> runs) {
-    List<InRun> all = new ArrayList<>();
-    for (int i = 0; i < runs.size(); i++) {
-      int run = runsFrom + i;
-      List<RunBuild.Conductors> groups = runs.get(i).build().conductors();
-      if (groups == null) {
-        all.add(new InRun(run, 1, null));
-        continue;
-      }
-      int number = 1;
-      for (RunBuild.Conductors group : groups) {
-        for (int of = 0; of < group.count(); of++) {
-          all.add(new InRun(run, number++, group));
-        }
-      }
-    }
-    return all.toArray(new InRun[0]);
   }
 
   /** True for a reading of a day that has not come yet. */
@@ -264,7 +234,7 @@ public final class PlanFacts {
 
   /** The handle of the run that a conductor is in. */
   public int runOfConductor(int handle) {
-    return conductors[handle - elements.length].run();
+    return handleOfRun(conductors.run(handle - elements.length));
   }
 
   /**
@@ -272,7 +242,7 @@ public final class PlanFacts {
    * this one stands for all of them.
    */
   public RunBuild.@Nullable Conductors conductor(int handle) {
-    return conductors[handle - elements.length].group();
+    return conductors.group(handle - elements.length);
   }
 
   /**
@@ -343,7 +313,8 @@ public final class PlanFacts {
   /** Names an element to people and programs. */
   public ElementName name(int handle) {
     String pointer = pointer(handle);
-    return new ElementName(noun(handle), id(handle), where(handle), pointer, place(pointer));
+    return new ElementName(
+        Labels.noun(this, handle), id(handle), Labels.where(this, handle), pointer, place(pointer));
   }
 
   /** A value of an element that the plan does not give: {@code missing(12, "depth")}. */
@@ -400,48 +371,8 @@ public final class PlanFacts {
       return elements[handle].id();
     }
     if (isConductor(handle)) {
-      InRun conductor = conductors[handle - elements.length];
-      return elements[conductor.run()].id() + "/" + conductor.number();
+      return conductors.name(handle - elements.length);
     }
     return "";
-  }
-
-  private String noun(int handle) {
-    if (isPart(handle)) {
-      return part(handle).getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
-    }
-    if (isRun(handle)) {
-      return run(handle).kind().isCable() ? "cable" : "conduit";
-    }
-    if (isOpening(handle)) {
-      return "opening";
-    }
-    if (isCircuit(handle)) {
-      return "circuit";
-    }
-    if (isConductor(handle)) {
-      return "conductor";
-    }
-    return isRoom(handle) ? "room" : Fields.faceName(face(handle));
-  }
-
-  private String where(int handle) {
-    if (isPart(handle)) {
-      Part part = part(handle);
-      return Fields.faceName(part.face())
-          + position(", along ", part.along())
-          + position(part.face().isWall() ? ", up " : ", across ", part.up());
-    }
-    if (isOpening(handle)) {
-      Opening opening = opening(handle);
-      return Fields.faceName(opening.face())
-          + position(", from ", opening.from())
-          + position(", sill ", opening.sill());
-    }
-    return "";
-  }
-
-  private String position(String name, @Nullable Amount amount) {
-    return amount == null ? "" : name + Fields.length(plan, amount.si());
   }
 }

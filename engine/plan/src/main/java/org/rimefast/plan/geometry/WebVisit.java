@@ -95,7 +95,9 @@ final class WebVisit {
     outSlope = level ? Double.POSITIVE_INFINITY : Math.max(outSlope, Math.abs(alongOut / along));
   }
 
-  private boolean inside(double u, double o, double marginUp, double marginOut) {
+  private boolean inside(double u, double o, double marginAlong, double marginAcross) {
+    double marginUp = marginAlong + Distances.ROUNDING;
+    double marginOut = marginAcross + Distances.ROUNDING;
     return u >= upMin - marginUp
         && u <= upMax + marginUp
         && o >= outMin - marginOut
@@ -103,7 +105,10 @@ final class WebVisit {
   }
 
   private boolean meets(
-      double u1, double o1, double u2, double o2, double marginUp, double marginOut) {
+      double u1, double o1, double u2, double o2, double marginAlong, double marginAcross) {
+    // What lies on an edge lies within, whichever way its place was rounded.
+    double marginUp = marginAlong + Distances.ROUNDING;
+    double marginOut = marginAcross + Distances.ROUNDING;
     double low = 0;
     double high = 1;
     for (int side = 0; side < 4; side++) {
