@@ -128,6 +128,17 @@ final class Extents {
     return placeTolerance(facts, part, part.along());
   }
 
+  /** How far a part with a place may be off up its face. */
+  static double upTolerance(PlanFacts facts, int element) {
+    Part part = facts.part(element);
+    return part.up() == null ? 0 : placeTolerance(facts, part, part.up());
+  }
+
+  /** Where the middle of a part is along its face; NaN if not given. */
+  static double middleAlong(Part part) {
+    return millimetres(part.along());
+  }
+
   /** The greatest that an extent can be within its own tolerance. */
   private static double size(@Nullable Amount extent) {
     return extent == null ? Double.NaN : extent.millimetres() + extent.siTolerance() * 1000;

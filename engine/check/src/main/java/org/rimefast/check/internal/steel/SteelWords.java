@@ -32,6 +32,7 @@ public final class SteelWords {
     ProudWords.addTo(words);
     OverlapWords.addTo(words);
     FaceWords.addTo(words);
+    OpeningWords.addTo(words);
     CoverWords.addTo(words);
     FoamWords.addTo(words);
     SpaceWords.addTo(words);
