@@ -84,11 +84,12 @@ final class TablePlans {
   static String strapped(String kind, double bore, String supports) {
     String inside = bore == 0 ? "" : "'bore': %s, ".formatted(bore);
     return room(
-        "'boxes': [%s], 'panels': [%s], 'runs': [{'id': 'C', 'kind': '%s', 'diameter': 12, 'from': 'B', 'to': 'P', %s'supports': [%s], 'path': [%s]}]"
+        "'boxes': [%s], 'panels': [%s], 'runs': [{'id': 'C', 'kind': '%s', 'diameter': %s, 'from': 'B', 'to': 'P', %s'supports': [%s], 'path': [%s]}]"
             .formatted(
                 box("", 0, 0).formatted("300"),
                 panel(95),
                 kind,
+                bore == 0 ? "12" : bore + 2,
                 inside,
                 supports,
                 path("right 500 488", "right 500 2488", "right 1500 2488", "right 1500 1088")));

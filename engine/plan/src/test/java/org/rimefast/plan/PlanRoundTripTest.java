@@ -252,11 +252,12 @@ class PlanRoundTripTest {
       if (random.nextBoolean()) {
         run.size(pick(Products.emtNames()));
       }
-      if (random.nextBoolean()) {
+      boolean bore = random.nextBoolean();
+      if (bore) {
         run.bore(pick(List.of("15.8 mm", "0.622 in", "1.380 in")));
       }
-      if (random.nextBoolean()) {
-        run.diameter(pick(List.of("18 mm", "0.922 in")));
+      if (bore || random.nextBoolean()) {
+        run.diameter(pick(List.of("36 mm", "1.4 in")));
       }
       Face face = face();
       run.to(held).point(face, "300 mm", length(), "0 mm").point(face, "350 mm", length(), "0 mm");

@@ -10,6 +10,8 @@ import org.rimefast.plan.Part;
 
 /** Finds parts of one face by where they are on it; a part that has no place may be anywhere. */
 final class OnFace {
+  private static final double ROUNDING = 1e-6;
+
   /** Farther than anything in a module, and no more. */
   static final double FAR = 1e6;
 
@@ -90,6 +92,6 @@ final class OnFace {
     }
     double lining = Lengths.millimetres(geometry.plan().face(given.face()).lining());
     double back = Lengths.millimetres(given.front()) + Lengths.millimetres(given.depth());
-    return back <= -lining;
+    return back <= ROUNDING - lining;
   }
 }

@@ -90,6 +90,29 @@ final class RunBuildReader {
         slack == null ? null : slack.length("corners", Amounts.Range.NOT_NEGATIVE));
   }
 
+  /** A conduit is wider outside than inside, wherever its sizes are within their tolerances. */
+  void checkBore(
+      Fields run, Run.@Nullable Kind kind, @Nullable Amount bore, @Nullable Amount diameter) {
+    Node node = run.get(run.has("bore") ? "bore" : "diameter");
+    if (kind == null || kind.isCable() || bore == null || diameter == null || node == null) {
+      return;
+    }
+    double wall = diameter.si() - bore.si();
+    if (wall <= -diameter.siTolerance() - bore.siTolerance()) {
+      context.faults.add(
+          "bore-too-wide",
+          node,
+          "The bore of "
+              + run.owner()
+              + " is "
+              + bore.value().text()
+              + ", and its diameter is only "
+              + diameter.value().text()
+              + ".",
+          "Give the inside as \"bore\" and the outside as \"diameter\".");
+    }
+  }
+
   private static RunBuild.End end(Fields run, String name, @Nullable Fields slack) {
     return new RunBuild.End(
         run.word(name + "Side", Names.SIDES),

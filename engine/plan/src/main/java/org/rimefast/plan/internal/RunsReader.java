@@ -61,6 +61,7 @@ final class RunsReader {
     Amount own = fields.length("diameter", Amounts.Range.POSITIVE);
     Amount diameter = own == null && size != null ? new Amount(size.diameter(), null) : own;
     RunBuild build = builds.read(fields, kind, size);
+    builds.checkBore(fields, kind, build.bore(), diameter);
     String from = fields.text("from");
     String to = fields.text("to");
     ids.refer(fields, "from", from, Ids.To.PLACED);

@@ -141,6 +141,11 @@ final class CircuitWords {
       PlanFacts facts, int element, Arguments arguments, Explanation out) {
     Circuits.Served circuit = Circuits.of(facts, element);
     explainRuns(facts, circuit, out);
+    if (circuit.runs().length == 0) {
+      for (int run : circuit.loose()) {
+        out.missing(facts.missing(run, "circuit"));
+      }
+    }
     StringBuilder outlets = new StringBuilder();
     for (int part : circuit.parts()) {
       Truth outlet = isOutlet(facts, part);

@@ -85,14 +85,17 @@ final class PassWords {
     int run = facts.runIndex(element);
     int stud = arguments.element(0);
     int count = runs(facts).passCount(run, stud);
-    double least = count == 0 ? Double.NaN : 0;
-    double most = least;
+    double sure = Double.NEGATIVE_INFINITY; // the least where it certainly passes
+    double any = Double.POSITIVE_INFINITY;
+    double most = count == 0 ? Double.NaN : 0;
     for (int i = 0; i < count; i++) {
-      StudPass.Range offset = runs(facts).pass(run, stud, i).offset();
-      least = Math.max(least, offset.least()); // NaN stays
-      most = Math.max(most, offset.most());
+      StudPass pass = runs(facts).pass(run, stud, i);
+      double least = pass.offset().least();
+      any = Math.min(any, least); // NaN stays
+      sure = pass.passes() == Certainty.YES ? Math.max(sure, least) : sure;
+      most = Math.max(most, pass.offset().most());
     }
-    reading.between(least / 1000, most / 1000);
+    reading.between((Double.isInfinite(sure) ? any : sure) / 1000, most / 1000);
   }
 
   private static void setBack(PlanFacts facts, int element, Arguments arguments, Reading reading) {
@@ -100,16 +103,18 @@ final class PassWords {
     int stud = arguments.element(0);
     int count = runs(facts).passCount(run, stud);
     double least = count == 0 ? Double.NaN : Double.POSITIVE_INFINITY;
-    double most = least;
+    double sure = Double.POSITIVE_INFINITY; // the most where it certainly passes
+    double any = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < count; i++) {
-      StudPass.Range setBack = runs(facts).pass(run, stud, i).setBack();
-      least = Math.min(least, setBack.least());
-      most = Math.min(most, setBack.most());
+      StudPass pass = runs(facts).pass(run, stud, i);
+      least = Math.min(least, pass.setBack().least()); // NaN stays
+      any = Math.max(any, pass.setBack().most());
+      sure = pass.passes() == Certainty.YES ? Math.min(sure, pass.setBack().most()) : sure;
     }
-    if (Double.isInfinite(least)) {
-      reading.missing(); // along the web, where no one depth is that of the passage
+    if (Double.isNaN(least) || Double.isInfinite(least)) {
+      reading.missing(); // unknown, or along the web, where no one depth is that of the passage
     } else {
-      reading.between(least / 1000, most / 1000);
+      reading.between(least / 1000, (Double.isInfinite(sure) ? any : sure) / 1000);
     }
   }
 

@@ -12,8 +12,8 @@ import org.rimefast.check.Truth;
 import org.rimefast.plan.Amount;
 
 /**
- * Words for how runs are held. A strap that the plan puts beyond the end of a run counts as at its
- * end. Each may be off by its own tolerance, else that of electrical work.
+ * Words for how runs are held. Each strap may be off by its own tolerance, else that of electrical
+ * work; with one that is beyond the end of its run even so, nothing is known of all of them.
  */
 final class SupportWords {
   private SupportWords() {}
@@ -47,7 +47,7 @@ final class SupportWords {
    */
   private static void spacing(PlanFacts facts, int element, Arguments arguments, Reading reading) {
     Holds holds = Holds.of(facts, element);
-    if (holds.all().isEmpty()) {
+    if (holds.all().isEmpty() || holds.beyond() > 0) {
       reading.missing();
     } else {
       double least = holds.complete() ? holds.longest(false) : 0;
@@ -59,7 +59,7 @@ final class SupportWords {
       PlanFacts facts, int element, Arguments arguments, Explanation out) {
     explainMissing(facts, element, out);
     Holds holds = Holds.of(facts, element);
-    if (holds.all().isEmpty()) {
+    if (holds.all().isEmpty() || holds.beyond() > 0) {
       return;
     }
     double[] stretch = holds.longestStretch();
@@ -89,7 +89,8 @@ final class SupportWords {
     List<Amount> supports = facts.run(element).build().supports();
     int index = facts.runIndex(element);
     double length = facts.geometry().paths().length(index);
-    boolean known = supports != null && !Double.isNaN(length);
+    boolean known =
+        supports != null && !Double.isNaN(length) && Holds.of(facts, element).beyond() == 0;
     double least = Double.NEGATIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
     for (int end = 0; known && end < 2; end++) {
@@ -139,5 +140,19 @@ final class SupportWords {
   private static void explainMissing(PlanFacts facts, int element, Explanation out) {
     Given.explain(facts, element, facts.run(element).build().supports(), "supports", out);
     RunPathWords.explainPath(facts, element, out);
+    int beyond = Holds.of(facts, element).beyond();
+    List<Amount> supports = facts.run(element).build().supports();
+    if (beyond > 0 && supports != null) {
+      double length = facts.geometry().paths().length(facts.runIndex(element));
+      out.reason(
+          "support "
+              + beyond
+              + " of "
+              + facts.name(element).label()
+              + " is at "
+              + supports.get(beyond - 1).value().text()
+              + ", beyond its end at "
+              + Places.length(facts, length));
+    }
   }
 }

@@ -101,7 +101,11 @@ final class VoltageDropWords {
     Circuits.Served circuit = Circuits.of(facts, element);
     Amount load = given.load();
     Amount voltage = given.voltage();
-    if (load == null || voltage == null || !hasGauges(facts, circuit) || !isWhole(facts, circuit)) {
+    if (load == null
+        || voltage == null
+        || mayBeNothing(voltage)
+        || !hasGauges(facts, circuit)
+        || !isWhole(facts, circuit)) {
       reading.missing();
       return;
     }
@@ -117,6 +121,11 @@ final class VoltageDropWords {
             * (load.si() + load.siTolerance())
             * circuit.route().mostResistance()
             / (voltage.si() - voltage.siTolerance()));
+  }
+
+  /** True if the tolerance leaves no voltage for certain: the loss is a share of that. */
+  private static boolean mayBeNothing(Amount voltage) {
+    return voltage.si() - voltage.siTolerance() <= 0;
   }
 
   private static boolean hasGauges(PlanFacts facts, Circuits.Served circuit) {
@@ -135,6 +144,10 @@ final class VoltageDropWords {
     Given.explain(facts, element, given.load(), "load", out);
     Given.explain(facts, element, given.voltage(), "voltage", out);
     explainWhole(facts, circuit, out);
+    if (given.voltage() != null && mayBeNothing(given.voltage())) {
+      out.reason(
+          "voltage of " + facts.name(element).label() + " may be nothing within its tolerance");
+    }
     for (int run : circuit.runs()) {
       RunMakeWords.explainConductors(facts, run, out);
       if (facts.run(run).build().conductors() != null
