@@ -28,7 +28,8 @@ import org.slf4j.LoggerFactory;
  *
  * <p>Verdicts come from a fast pass; every element that is not plainly met or not applicable is
  * then worked out again by a slow evaluator that records why. The two must agree: if they do not,
- * that is our own bug and an {@link IllegalStateException} says so.
+ * that is our own bug and an {@link IllegalStateException} says so. When a plan is checked, both
+ * ask only the elements that the indexes of words do not rule out; {@link #explain} asks every one.
  */
 public final class Checker {
   /** Name and version of the engine, as results name it. */
@@ -234,7 +235,7 @@ public final class Checker {
     // A waiver is for one rule, so no other thread has it.
     List<ActiveWaiver> waivers = active.stream().filter(waiver -> waiver.isFor(rule)).toList();
     Frame frame = program.frame(facts);
-    ReferenceEvaluator evaluator = evaluator(facts);
+    ReferenceEvaluator evaluator = ReferenceEvaluator.sparing(facts, words, standard.source());
     Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
     for (Verdict verdict : Verdict.values()) {
       counts.put(verdict, 0);

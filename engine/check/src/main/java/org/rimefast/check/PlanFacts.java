@@ -51,6 +51,7 @@ public final class PlanFacts {
   private final int facesFrom;
   private final ConductorList conductors;
   private final int room;
+  private final @Nullable ElementName[] names; // each made when first asked for
 
   private record Membership(int[] handles, boolean[] isMember) {}
 
@@ -81,6 +82,7 @@ public final class PlanFacts {
     conductors = new ConductorList(plan.runs());
     facesFrom = elements.length + conductors.size();
     room = facesFrom + FACES.length;
+    names = new ElementName[room + 1];
     for (int handle = 0; handle < elements.length; handle++) {
       handlesById.put(elements[handle].id(), handle);
       handlesByPointer.putIfAbsent(elements[handle].pointer(), handle);
@@ -312,9 +314,19 @@ public final class PlanFacts {
 
   /** Names an element to people and programs. */
   public ElementName name(int handle) {
-    String pointer = pointer(handle);
-    return new ElementName(
-        Labels.noun(this, handle), id(handle), Labels.where(this, handle), pointer, place(pointer));
+    ElementName known = names[handle]; // immutable, so it is safe if two threads make one
+    if (known == null) {
+      String pointer = pointer(handle);
+      known =
+          new ElementName(
+              Labels.noun(this, handle),
+              id(handle),
+              Labels.where(this, handle),
+              pointer,
+              place(pointer));
+      names[handle] = known;
+    }
+    return known;
   }
 
   /** A value of an element that the plan does not give: {@code missing(12, "depth")}. */

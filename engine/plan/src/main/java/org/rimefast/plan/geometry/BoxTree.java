@@ -7,10 +7,11 @@ import java.util.Comparator;
 import java.util.function.IntConsumer;
 
 /**
- * A packed tree of boxes: sorted into slabs by x, each slab into rows by z, each row by y, and then
- * bundled by eights up to one root. Building takes n log n, and it never changes.
+ * Finds boxes near others: a packed tree of boxes: sorted into slabs by x, each slab into rows by
+ * z, each row by y, and then bundled by eights up to one root. Building takes n log n. Immutable,
+ * but it keeps the array of boxes that it was given, which must not change.
  */
-final class BoxTree {
+public final class BoxTree {
   private static final int FAN = 8;
 
   private final double[] boxes; // six numbers each: least, then greatest x, y, z
@@ -23,7 +24,7 @@ final class BoxTree {
    * @param boxes six numbers each: least, then greatest x, y, z
    * @param items indexes of the boxes to hold
    */
-  BoxTree(double[] boxes, int[] items) {
+  public BoxTree(double[] boxes, int[] items) {
     this.boxes = boxes;
     this.items = pack(boxes, items);
     int depth = 0;
@@ -83,7 +84,7 @@ final class BoxTree {
   }
 
   /** Reports every item whose box is at most {@code distance} from a box, in the tree's order. */
-  void within(
+  public void within(
       double minX,
       double minY,
       double minZ,

@@ -42,6 +42,21 @@ final class RunIndex {
     this.tree = new BoxTree(boxes, IntStream.range(0, stretches).toArray());
   }
 
+  /** Collects runs that come within {@code distance} of a box, some of them often. */
+  void near(double[] of, int box, double distance, IndexList found) {
+    int at = 6 * box;
+    tree.within(
+        of[at],
+        of[at + 1],
+        of[at + 2],
+        of[at + 3],
+        of[at + 4],
+        of[at + 5],
+        distance + spread,
+        found);
+    found.replace(owner, -1);
+  }
+
   /** Collects other runs that come within {@code distance} of a run, some of them often. */
   void near(int run, double distance, IndexList found) {
     PlacedRun placed = runs.run(run);

@@ -210,6 +210,23 @@ public final class RunPaths {
     near.inOrder(found);
   }
 
+  /**
+   * Reports every run whose gap to a part that has a place may be at most {@code distance} within
+   * the tolerances of both, and perhaps some that are farther, in increasing order. Runs whose
+   * place or diameter is not known are not found. Needs no new memory.
+   */
+  public void runsNearPart(int part, double distance, IntConsumer found) {
+    IndexList near = SCRATCH.get();
+    near.clear();
+    double motion =
+        norm(
+            parts.motion(part, 0) + parts.standoff(part, 0),
+            parts.motion(part, 1) + parts.standoff(part, 1),
+            parts.motion(part, 2) + parts.standoff(part, 2));
+    index().near(parts.boxes(), part, distance + motion + ROUNDING, near);
+    near.inOrder(found);
+  }
+
   private RunIndex index() {
     RunIndex known = index;
     if (known == null) {

@@ -7,6 +7,7 @@ import org.rimefast.check.Cost.Factor;
 import org.rimefast.check.Cost.Product;
 import org.rimefast.check.Cost.Reach;
 import org.rimefast.check.Word;
+import org.rimefast.check.internal.Sparing;
 import org.rimefast.check.internal.Words;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;

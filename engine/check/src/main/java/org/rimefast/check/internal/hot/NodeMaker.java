@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.check.Truth;
 import org.rimefast.check.Word;
+import org.rimefast.check.internal.Sparing;
 import org.rimefast.check.internal.Words;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Comparison;

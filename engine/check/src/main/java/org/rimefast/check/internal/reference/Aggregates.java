@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.Truth;
 import org.rimefast.check.internal.Arithmetics;
+import org.rimefast.check.internal.Sparing;
 import org.rimefast.lang.rule.Value;
 import org.rimefast.lang.rule.Value.Aggregate.Function;
 
@@ -30,7 +31,9 @@ final class Aggregates {
   static Outcome<Outcome.Interval> of(Value.Aggregate aggregate, Scope scope, String quote) {
     List<Item> items = new ArrayList<>();
     Outcome<Outcome.Interval> trouble = Outcome.nothing();
-    for (int handle : scope.facts().members(aggregate.variable().noun())) {
+    Asked asked =
+        Asked.of(scope, aggregate.variable(), Sparing.of(scope.words(), aggregate).orElse(null));
+    for (int handle : asked.handles()) {
       Scope inner = scope.with(aggregate.variable(), handle);
       Evidence counts =
           aggregate

@@ -1,11 +1,16 @@
 package org.rimefast.check.internal.reference;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.Explanation;
 import org.rimefast.check.HandleList;
@@ -18,11 +23,11 @@ import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
 
 /**
- * Follows chains of elements and says which way they go. Distances are found by going over all
- * elements until none gets nearer, so that it shares no method with the fast pass.
+ * Follows chains of elements and says which way they go: ring by ring from where they begin, and
+ * back from where they lead.
  */
 final class ChainExplainer {
-  private static final int FAR = Integer.MAX_VALUE;
+  private static final int UNREACHED = -1;
   private static final int MOST_NAMED = 5;
 
   private final Scope scope;
@@ -70,7 +75,7 @@ final class ChainExplainer {
     List<Evidence.Fact> seen = new ArrayList<>();
     List<Integer> open = shortest(from, to, Way.ANY);
     if (open.isEmpty()) {
-      seen.add(new Evidence.Fact("leads on to", named(reached(from))));
+      seen.add(new Evidence.Fact("leads on to", named(reached(from, Way.ANY))));
     } else {
       seen.add(new Evidence.Fact("blocked by", named(stops(from, to))));
       seen.add(new Evidence.Fact("but for that", names(open)));
@@ -114,64 +119,57 @@ final class ChainExplainer {
 
   /** The shortest chain, both ends included; of several, the one first in the plan's order. */
   private List<Integer> shortest(int from, int to, Way way) {
-    int[] distance = distances(from, way);
-    if (distance[to] == FAR) {
+    int[] before = steps(from, way);
+    if (before[to] == UNREACHED) {
       return List.of();
     }
-    List<Integer> chain = new ArrayList<>(List.of(to));
-    int last = to;
-    while (last != from) {
-      last = before(last, distance, from, way);
-      chain.add(0, last);
+    LinkedList<Integer> chain = new LinkedList<>();
+    for (int at = to; at != from; at = before[at]) {
+      chain.addFirst(at);
     }
+    chain.addFirst(from);
     return chain;
   }
 
-  private int before(int element, int[] distance, int from, Way way) {
-    for (int handle = 0; handle < distance.length; handle++) {
-      if (distance[handle] == distance[element] - 1
-          && (handle == from || isPassable(handle, way))
-          && leads(handle, element, way)) {
-        return handle;
-      }
-    }
-    throw new IllegalStateException("a chain without its last step but one");
-  }
-
-  private int[] distances(int from, Way way) {
+  /**
+   * For each element the one before it on the shortest chain from another, of several the first in
+   * the plan's order; {@link #UNREACHED} where none leads. Each ring of elements that are as many
+   * steps away is followed whole before the next one.
+   */
+  private int[] steps(int from, Way way) {
+    int[] before = new int[facts.size()];
     int[] distance = new int[facts.size()];
-    Arrays.fill(distance, FAR);
-    distance[from] = 0;
-    boolean changed = true;
-    while (changed) {
-      changed = false;
-      for (int handle = 0; handle < distance.length; handle++) {
-        if (distance[handle] != FAR && (handle == from || isPassable(handle, way))) {
-          Neighbours next = neighbours(handle);
-          changed |= nearer(distance, next.certain(), distance[handle] + 1);
-          if (way != Way.CERTAIN) {
-            changed |= nearer(distance, next.possible(), distance[handle] + 1);
+    Arrays.fill(before, UNREACHED);
+    before[from] = from;
+    List<Integer> ring = List.of(from);
+    for (int steps = 1; !ring.isEmpty(); steps++) {
+      List<Integer> next = new ArrayList<>();
+      for (int handle : ring) {
+        if (handle != from && !isPassable(handle, way)) {
+          continue;
+        }
+        for (int found : nexts(handle, way)) {
+          if (before[found] == UNREACHED) {
+            before[found] = handle;
+            distance[found] = steps;
+            next.add(found);
+          } else if (distance[found] == steps) {
+            before[found] = Math.min(before[found], handle);
           }
         }
       }
+      ring = next;
     }
-    return distance;
+    return before;
   }
 
-  private static boolean nearer(int[] distance, HandleList found, int steps) {
-    boolean changed = false;
-    for (int i = 0; i < found.size(); i++) {
-      if (steps < distance[found.get(i)]) {
-        distance[found.get(i)] = steps;
-        changed = true;
-      }
-    }
-    return changed;
-  }
-
-  private boolean leads(int from, int to, Way way) {
-    Neighbours next = neighbours(from);
-    return contains(next.certain(), to) || (way != Way.CERTAIN && contains(next.possible(), to));
+  private int[] nexts(int element, Way way) {
+    Neighbours next = neighbours(element);
+    int[] certain = next.certain().toArray();
+    return way == Way.CERTAIN
+        ? certain
+        : IntStream.concat(Arrays.stream(certain), Arrays.stream(next.possible().toArray()))
+            .toArray();
   }
 
   private static boolean contains(HandleList list, int handle) {
@@ -220,28 +218,43 @@ final class ChainExplainer {
 
   /** The elements at which every chain to the target ends. */
   private List<Integer> stops(int from, int to) {
-    int[] distance = distances(from, Way.POSSIBLE);
-    List<Integer> found = new ArrayList<>();
-    for (int handle = 0; handle < distance.length; handle++) {
-      if (distance[handle] != FAR
-          && handle != from
-          && isBarred(handle)
-          && !shortest(handle, to, Way.ANY).isEmpty()) {
-        found.add(handle);
-      }
-    }
-    return found;
+    boolean[] leading = leadingTo(to, from);
+    return reached(from, Way.POSSIBLE).stream()
+        .filter(handle -> leading[handle] && isBarred(handle))
+        .toList();
   }
 
-  private List<Integer> reached(int from) {
-    int[] distance = distances(from, Way.ANY);
-    TreeSet<Integer> found = new TreeSet<>();
-    for (int handle = 0; handle < distance.length; handle++) {
-      if (distance[handle] != FAR && handle != from) {
-        found.add(handle);
+  /** Which of the elements that any chain reaches lead on to another, going back from that one. */
+  private boolean[] leadingTo(int to, int from) {
+    Map<Integer, List<Integer>> back = new HashMap<>();
+    List<Integer> any = new ArrayList<>(reached(from, Way.ANY));
+    any.add(from);
+    for (int handle : any) {
+      for (int next : nexts(handle, Way.ANY)) {
+        back.computeIfAbsent(next, n -> new ArrayList<>()).add(handle);
       }
     }
-    return List.copyOf(found);
+    boolean[] leading = new boolean[facts.size()];
+    leading[to] = true;
+    Deque<Integer> open = new ArrayDeque<>(List.of(to));
+    while (!open.isEmpty()) {
+      for (int handle : back.getOrDefault(open.removeFirst(), List.of())) {
+        if (!leading[handle]) {
+          leading[handle] = true;
+          open.addLast(handle);
+        }
+      }
+    }
+    return leading;
+  }
+
+  /** What chains reach, but for where they begin, in the plan's order. */
+  private List<Integer> reached(int from, Way way) {
+    int[] before = steps(from, way);
+    return IntStream.range(0, before.length)
+        .filter(handle -> handle != from && before[handle] != UNREACHED)
+        .boxed()
+        .toList();
   }
 
   private String names(List<Integer> chain) {

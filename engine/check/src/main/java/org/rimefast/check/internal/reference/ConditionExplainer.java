@@ -78,17 +78,16 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
   @Override
   public Evidence visitHolds(Condition.Holds holds) {
     Outcome<Integer> subject = ElementFinder.find(holds.subject(), scope);
-    String question = "whether " + describer.holds(holds, true);
     if (subject.value().isEmpty()) {
-      return Reasons.unknown(question, Outcome.without(subject));
+      return Reasons.unknown(question(holds), Outcome.without(subject));
     }
     int element = subject.value().get();
     if (scope.words().relation(holds.relation()) instanceof Word.ChainWord chain) {
-      return new ChainExplainer(scope, chain, holds).explain(element, question);
+      return new ChainExplainer(scope, chain, holds).explain(element, question(holds));
     }
     Outcome<Arguments> arguments = new ValueFinder(scope).arguments(element, holds.arguments());
     if (arguments.value().isEmpty()) {
-      return Reasons.unknown(question, Outcome.without(arguments));
+      return Reasons.unknown(question(holds), Outcome.without(arguments));
     }
     Word.RelationWord word = (Word.RelationWord) scope.words().relation(holds.relation());
     Truth truth = word.function().decide(scope.facts(), element, arguments.value().get());
@@ -97,10 +96,14 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
     if (truth == Truth.UNKNOWN) {
       return explained.missing().isEmpty() && explained.notes().isEmpty()
           ? Reasons.plain(
-              question + " is not certain within the plan's tolerance", truth, explained)
-          : Reasons.unknown(question, explained);
+              question(holds) + " is not certain within the plan's tolerance", truth, explained)
+          : Reasons.unknown(question(holds), explained);
     }
     return Reasons.plain(describer.holds(holds, truth == Truth.TRUE), truth, explained);
+  }
+
+  private String question(Condition.Holds holds) {
+    return "whether " + describer.holds(holds, true);
   }
 
   @Override
@@ -116,9 +119,8 @@ final class ConditionExplainer implements Condition.Visitor<Evidence> {
     if (isA.term().isEmpty()) {
       return Reasons.plain(describer.isA(isA, true), Truth.TRUE, subject);
     }
-    Scope inner =
-        new Scope(scope.facts(), scope.words(), scope.source(), scope.observer(), List.of(element));
-    Evidence why = new ConditionExplainer(inner, wanted).explain(isA.term().get().condition());
+    Evidence why =
+        new ConditionExplainer(scope.alone(element), wanted).explain(isA.term().get().condition());
     String said =
         why.truth() == Truth.UNKNOWN
             ? "whether " + describer.isA(isA, true) + " cannot be told"

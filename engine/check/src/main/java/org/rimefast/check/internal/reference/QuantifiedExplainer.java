@@ -1,16 +1,18 @@
 package org.rimefast.check.internal.reference;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.Truth;
 import org.rimefast.check.Word;
+import org.rimefast.check.internal.Sparing;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Condition.Quantified.Quantifier;
 
-/** Works out how many elements meet a condition, by asking every one. */
+/** Works out how many elements meet a condition, by asking one after the other. */
 final class QuantifiedExplainer {
   private static final int SHOWN = 3;
 
@@ -32,7 +34,8 @@ final class QuantifiedExplainer {
         quantified.quantifier() == Quantifier.NO || quantified.quantifier() == Quantifier.AT_MOST;
     boolean bodyWanted = wanted != few;
     boolean many = false;
-    for (int handle : scope.facts().members(quantified.variable().noun())) {
+    Asked asked = asked(quantified);
+    for (int handle : asked.handles()) {
       if (quantified.others() && handle == scope.subject()) {
         continue;
       }
@@ -55,7 +58,32 @@ final class QuantifiedExplainer {
     }
     int open = many ? quantified.number() + 1 : 0;
     Truth result = decide(quantified, meeting.size(), failing.size(), unsure.size() + open);
-    return evidence(quantified, result, meeting, failing, unsure);
+    int all = meeting.size() + failing.size() + unsure.size() + spared(quantified, asked);
+    return evidence(quantified, result, meeting, failing, unsure, all);
+  }
+
+  /**
+   * Whom to ask. Where the relation that spares the others stands in the body, those count as
+   * elements that do not meet it, so that is only done where every element is looked at.
+   */
+  private Asked asked(Condition.Quantified quantified) {
+    Optional<Sparing.Spare> spare = Sparing.ofWhere(scope.words(), quantified);
+    if (spare.isEmpty() && quantified.where().isEmpty()) {
+      spare = Sparing.ofBody(scope.words(), quantified);
+    }
+    return Asked.of(scope, quantified.variable(), spare.orElse(null));
+  }
+
+  /** How many that were not asked are looked at and do not meet the condition. */
+  private int spared(Condition.Quantified quantified, Asked asked) {
+    if (quantified.where().isPresent()) {
+      return 0;
+    }
+    boolean sparedItself =
+        quantified.others()
+            && scope.facts().isMember(quantified.variable().noun(), scope.subject())
+            && Arrays.binarySearch(asked.handles(), scope.subject()) < 0;
+    return asked.spared() - (sparedItself ? 1 : 0);
   }
 
   private static void sort(
@@ -112,11 +140,11 @@ final class QuantifiedExplainer {
       Truth result,
       List<Evidence> meeting,
       List<Evidence> failing,
-      List<Evidence> unsure) {
+      List<Evidence> unsure,
+      int all) {
     boolean each = countsExceptions(quantified.quantifier());
     List<Evidence> deciding =
         result == Truth.UNKNOWN ? unsure : each && result == Truth.FALSE ? failing : meeting;
-    int all = meeting.size() + failing.size() + unsure.size();
     return new Evidence(
         statement(quantified, result, deciding, meeting.size(), all),
         result,

@@ -21,24 +21,40 @@ public final class ReferenceEvaluator {
   private final Words words;
   private final SourceText source;
   private final BiConsumer<Condition, Evidence> observer;
+  private final boolean spares;
 
-  /** An evaluator for rules of the standard with this text. */
+  /** An evaluator for rules of the standard with this text; it asks every element. */
   public ReferenceEvaluator(PlanFacts facts, Words words, SourceText source) {
-    this(facts, words, source, (condition, evidence) -> {});
+    this(facts, words, source, (condition, evidence) -> {}, false);
   }
 
   /** The same, with somebody who looks on. */
   public ReferenceEvaluator(
       PlanFacts facts, Words words, SourceText source, BiConsumer<Condition, Evidence> observer) {
+    this(facts, words, source, observer, false);
+  }
+
+  /** An evaluator that asks no element which an index rules out. It says the same, sooner. */
+  public static ReferenceEvaluator sparing(PlanFacts facts, Words words, SourceText source) {
+    return new ReferenceEvaluator(facts, words, source, (condition, evidence) -> {}, true);
+  }
+
+  private ReferenceEvaluator(
+      PlanFacts facts,
+      Words words,
+      SourceText source,
+      BiConsumer<Condition, Evidence> observer,
+      boolean spares) {
     this.facts = facts;
     this.words = words;
     this.source = source;
     this.observer = observer;
+    this.spares = spares;
   }
 
   /** What the rule says of the element, whatever the verdict. */
   public Finding explain(Rule rule, int element) {
-    Scope scope = new Scope(facts, words, source, observer, List.of(element));
+    Scope scope = new Scope(facts, words, source, observer, spares, List.of(element));
     Evidence where = explain(rule.where(), scope);
     Evidence onlyIf = where.truth() == Truth.FALSE ? Reasons.ALWAYS : explain(rule.onlyIf(), scope);
     Evidence applies = Reasons.of(where.truth().and(onlyIf.truth()), List.of(where, onlyIf), true);

@@ -17,6 +17,7 @@ import org.rimefast.lang.source.SourceText;
  * @param words what words do
  * @param source the standard's text, to quote from
  * @param observer looks on
+ * @param spares true if elements that an index rules out need not be asked
  * @param elements handles by variable index
  */
 record Scope(
@@ -24,6 +25,7 @@ record Scope(
     Words words,
     SourceText source,
     BiConsumer<Condition, Evidence> observer,
+    boolean spares,
     List<Integer> elements) {
   Scope {
     elements = List.copyOf(elements);
@@ -33,7 +35,12 @@ record Scope(
   Scope with(Variable variable, int handle) {
     List<Integer> next = new ArrayList<>(elements.subList(0, variable.index()));
     next.add(handle);
-    return new Scope(facts, words, source, observer, next);
+    return new Scope(facts, words, source, observer, spares, next);
+  }
+
+  /** The same with no variable but the first. */
+  Scope alone(int element) {
+    return new Scope(facts, words, source, observer, spares, List.of(element));
   }
 
   int element(Variable variable) {

@@ -73,13 +73,7 @@ final class TableLookup {
     if (owner.value().isEmpty()) {
       return Outcome.without(owner);
     }
-    Scope inner =
-        new Scope(
-            scope.facts(),
-            scope.words(),
-            scope.source(),
-            scope.observer(),
-            List.of(owner.value().get()));
+    Scope inner = scope.alone(owner.value().get());
     List<Input> inputs = table.inputs().stream().map(value -> input(value, inner)).toList();
     List<Possible> possible = possible(inputs);
     if (possible.isEmpty()) {

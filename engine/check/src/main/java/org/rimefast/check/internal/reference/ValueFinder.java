@@ -231,9 +231,15 @@ final class ValueFinder {
 
   /** The values at the slots of a word that is said of {@code element}. */
   Outcome<Arguments> arguments(int element, List<Argument> arguments) {
+    return argumentsBut(-1, element, arguments);
+  }
+
+  /** The same with no element at one slot. */
+  Outcome<Arguments> argumentsBut(int open, int element, List<Argument> arguments) {
     List<ElementFinder.Filled> slots = new ArrayList<>();
     for (Argument argument : arguments) {
-      Outcome<ElementFinder.Filled> slot = slot(element, argument);
+      Outcome<ElementFinder.Filled> slot =
+          slots.size() == open ? Outcome.of(handle(-1)) : slot(element, argument);
       if (slot.value().isEmpty()) {
         return Outcome.without(slot);
       }

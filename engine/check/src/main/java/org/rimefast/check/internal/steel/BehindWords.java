@@ -3,6 +3,7 @@ package org.rimefast.check.internal.steel;
 import org.rimefast.check.Arguments;
 import org.rimefast.check.Dictionary;
 import org.rimefast.check.Explanation;
+import org.rimefast.check.HandleList;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Truth;
 import org.rimefast.plan.Face;
@@ -17,6 +18,8 @@ final class BehindWords {
     words.relation(
         Kinds.verb(Nouns.PART, "pass behind _", "passes behind _", Kinds.element(Nouns.PART)),
         BehindWords::passesBehind,
+        BehindWords::candidates,
+        BehindWords::candidates,
         BehindWords::explain);
   }
 
@@ -55,6 +58,11 @@ final class BehindWords {
     double overlap = Math.min(along, up);
     double deeper = middleOut(frame, a) - middleOut(frame, b);
     return Touch.more(overlap, tolerance).and(Touch.more(deeper, tolerance));
+  }
+
+  private static void candidates(
+      PlanFacts facts, int element, Arguments arguments, HandleList candidates) {
+    PossibleParts.of(facts).near(element, 0, candidates);
   }
 
   /** How far two stretches overlap; negative if they do not. */

@@ -22,20 +22,16 @@ final class CoverWords {
    * What a search for parts before others must allow for.
    *
    * @param depth the most that one part of a face may stand before another
-   * @param unplaced handles of parts without a place
    */
-  private record Spread(double depth, int[] unplaced) {
+  private record Spread(double depth) {
     static Spread of(PlanFacts facts) {
       int faces = Face.values().length;
       double[] least = new double[faces];
       double[] most = new double[faces];
       double tolerance = 0;
-      HandleList unplaced = new HandleList();
       for (int handle : facts.members(Nouns.PART)) {
         Cuboid cuboid = facts.geometry().cuboid(handle);
-        if (cuboid == null) {
-          unplaced.add(handle);
-        } else {
+        if (cuboid != null) {
           Face face = facts.part(handle).face();
           double roomSide = roomSide(facts.geometry().frame(face), cuboid);
           least[face.ordinal()] = Math.min(least[face.ordinal()], roomSide);
@@ -47,7 +43,7 @@ final class CoverWords {
       for (int face = 0; face < faces; face++) {
         depth = Math.max(depth, most[face] - least[face]);
       }
-      return new Spread(depth + 2 * tolerance + Touch.ROUNDING, unplaced.toArray());
+      return new Spread(depth + 2 * tolerance + Touch.ROUNDING);
     }
   }
 
@@ -107,17 +103,13 @@ final class CoverWords {
 
   private static void candidates(
       PlanFacts facts, int element, Arguments arguments, HandleList candidates) {
-    Spread spread = facts.keep(SPREAD, Spread::of);
     if (facts.geometry().cuboid(element) == null) {
-      for (int handle : facts.members(Nouns.PART)) {
-        candidates.add(handle);
-      }
+      PossibleParts.of(facts).near(element, 0, candidates);
       return;
     }
+    Spread spread = facts.keep(SPREAD, Spread::of);
     facts.geometry().partsWithinInAnyOrder(element, spread.depth, candidates);
-    for (int handle : spread.unplaced) {
-      candidates.add(handle);
-    }
+    PossibleParts.of(facts).unplacedNear(element, 0, candidates);
   }
 
   private static void explain(PlanFacts facts, int element, Arguments arguments, Explanation out) {

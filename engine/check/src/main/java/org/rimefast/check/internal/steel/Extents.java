@@ -16,6 +16,9 @@ import org.rimefast.plan.Tolerances;
 final class Extents {
   private static final Axis[] AXES = Axis.values();
 
+  /** Millimetres; no shell is as large. */
+  private static final double FAR = 1e9;
+
   private Extents() {}
 
   /** Directions of the module: along it, across it, up. */
@@ -40,7 +43,20 @@ final class Extents {
     return false;
   }
 
-  /** The same for a part and a point of the module; NaN where a coordinate is not known. */
+  /** Puts least, then greatest x, y and z of where a part can be into {@code boxes}. */
+  static void put(PlanFacts facts, int part, double[] boxes, int at) {
+    for (Axis axis : AXES) {
+      double middle = middle(facts, part, axis);
+      double reach = reach(facts, part, axis);
+      boolean known = !Double.isNaN(middle) && !Double.isNaN(reach);
+      boxes[at + axis.ordinal()] = known ? middle - reach : -FAR;
+      boxes[at + 3 + axis.ordinal()] = known ? middle + reach : FAR;
+    }
+  }
+
+  /**
+   * As {@link #apart} for a part and a point of the module; NaN where a coordinate is not known.
+   */
   static boolean apart(PlanFacts facts, int part, double x, double y, double z, double distance) {
     for (Axis axis : AXES) {
       double between = Math.abs(middle(facts, part, axis) - pick(axis, x, y, z));

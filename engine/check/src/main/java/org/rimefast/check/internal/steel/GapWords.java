@@ -21,6 +21,8 @@ final class GapWords {
   private static final PlanFacts.Key<Spread> SPREAD =
       new PlanFacts.Key<>("spread of tolerances", Spread.class);
 
+  private static final ThreadLocal<HandleList> SCRATCH = ThreadLocal.withInitial(HandleList::new);
+
   private GapWords() {}
 
   /**
@@ -146,15 +148,15 @@ final class GapWords {
         limit.most());
   }
 
-  /** Everything that can touch: what is near enough, and what has no place. */
+  /** Everything that can touch: what is near enough, and what may be. */
   private static void neighbours(
       PlanFacts facts, int element, Arguments arguments, HandleList candidates) {
-    if (!addNear(facts, element, candidates)) {
-      addAll(facts.members(Nouns.PART), candidates);
+    neighbouringParts(facts, element, candidates);
+    RunsInSpace runs = facts.geometry().runs();
+    if (!hasPlace(facts, element)) {
       addAll(facts.members(Nouns.RUN), candidates);
       return;
     }
-    RunsInSpace runs = facts.geometry().runs();
     if (facts.isPart(element)) {
       runs.runsAtPart(element, facts.handleOfRun(0), candidates);
     } else {
@@ -163,48 +165,60 @@ final class GapWords {
     runs.unplacedRuns(facts.handleOfRun(0), candidates);
   }
 
-  /** Adds parts near enough and parts without a place; false if the item itself has none. */
-  private static boolean addNear(PlanFacts facts, int element, HandleList candidates) {
-    Spread spread = facts.keep(SPREAD, Spread::of);
-    ModuleGeometry geometry = facts.geometry();
-    double reach = geometry.contactTolerance() + spread.tolerance;
-    if (facts.isPart(element)) {
-      if (geometry.cuboid(element) == null) {
-        return false;
-      }
-      geometry.partsWithinInAnyOrder(
-          element, reach + geometry.positionTolerance(element), candidates);
-    } else {
-      if (!geometry.runMissing(facts.runIndex(element)).isEmpty()) {
-        return false;
-      }
-      geometry.runs().partsAtRun(facts.runIndex(element), candidates);
-    }
-    addAll(spread.unplaced, candidates);
-    return true;
+  private static boolean hasPlace(PlanFacts facts, int element) {
+    return facts.isPart(element)
+        ? facts.geometry().cuboid(element) != null
+        : facts.geometry().runMissing(facts.runIndex(element)).isEmpty();
   }
 
-  /** Parts that may be within a distance of an item, parts without a place, and all runs. */
+  /** Parts that can touch an item: those near enough, and those without a place that may be. */
+  static void neighbouringParts(PlanFacts facts, int element, HandleList candidates) {
+    ModuleGeometry geometry = facts.geometry();
+    if (facts.isPart(element)) {
+      addPartsNear(facts, element, geometry.contactTolerance(), candidates);
+    } else if (hasPlace(facts, element)) {
+      geometry.runs().partsAtRun(facts.runIndex(element), candidates);
+      addUnplacedParts(facts, candidates);
+    } else {
+      addAll(facts.members(Nouns.PART), candidates);
+    }
+  }
+
+  /** Parts that may be within a distance of a part. */
+  private static void addPartsNear(
+      PlanFacts facts, int part, double distance, HandleList candidates) {
+    if (!hasPlace(facts, part)) {
+      PossibleParts.of(facts).near(part, distance, candidates);
+      return;
+    }
+    Spread spread = facts.keep(SPREAD, Spread::of);
+    double reach = distance + Touch.ROUNDING + spread.tolerance;
+    facts
+        .geometry()
+        .partsWithinInAnyOrder(part, reach + facts.geometry().positionTolerance(part), candidates);
+    PossibleParts.of(facts).unplacedNear(part, distance, candidates);
+  }
+
+  /** What may be within a distance of an item, and runs without a place. */
   private static void nearEnough(
       PlanFacts facts, int element, Arguments arguments, HandleList candidates) {
-    Spread spread = facts.keep(SPREAD, Spread::of);
-    ModuleGeometry geometry = facts.geometry();
-    if (facts.isPart(element) && geometry.cuboid(element) != null) {
-      double reach = arguments.number(0).most() * 1000 + Touch.ROUNDING + spread.tolerance;
-      geometry.partsWithinInAnyOrder(
-          element, reach + geometry.positionTolerance(element), candidates);
-      addAll(spread.unplaced, candidates);
+    double distance = arguments.number(0).most() * 1000;
+    if (facts.isPart(element)) {
+      addPartsNear(facts, element, distance, candidates);
     } else {
       addAll(facts.members(Nouns.PART), candidates);
     }
-    addAll(facts.members(Nouns.RUN), candidates);
-  }
-
-  /** Parts that can touch an item: those near enough, and those without a place. */
-  static void neighbouringParts(PlanFacts facts, int element, HandleList candidates) {
-    if (!addNear(facts, element, candidates)) {
-      addAll(facts.members(Nouns.PART), candidates);
+    if (!facts.isPart(element) || !hasPlace(facts, element)) {
+      addAll(facts.members(Nouns.RUN), candidates);
+      return;
     }
+    HandleList near = SCRATCH.get();
+    near.clear();
+    facts.geometry().paths().runsNearPart(element, distance, near);
+    for (int i = 0; i < near.size(); i++) {
+      candidates.add(facts.handleOfRun(near.get(i)));
+    }
+    facts.geometry().runs().unplacedRuns(facts.handleOfRun(0), candidates);
   }
 
   /** Parts of which it is not known where they are. */

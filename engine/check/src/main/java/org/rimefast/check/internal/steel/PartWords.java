@@ -95,6 +95,8 @@ final class PartWords {
                   ? Truth.UNKNOWN
                   : Truth.of(held.equals(facts.part(arguments.element(0)).id()));
             },
+            (facts, element, arguments, found) -> BracketsOfParts.held(facts, element, found),
+            (facts, element, arguments, found) -> BracketsOfParts.of(facts).holding(element, found),
             (facts, element, arguments, out) ->
                 Given.explain(
                     facts, element, ((Part.Bracket) facts.part(element)).holds(), "holds", out));

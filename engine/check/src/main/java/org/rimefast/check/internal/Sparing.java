@@ -1,10 +1,9 @@
-package org.rimefast.check.internal.hot;
+package org.rimefast.check.internal;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.rimefast.check.Word;
-import org.rimefast.check.internal.Words;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
@@ -13,7 +12,7 @@ import org.rimefast.lang.vocabulary.Relation;
 import org.rimefast.lang.vocabulary.Slot;
 
 /** Finds out where an index spares asking every element. */
-final class Sparing {
+public final class Sparing {
   private Sparing() {}
 
   /**
@@ -24,7 +23,7 @@ final class Sparing {
    * @param subjects true if the index names subjects, false if what stands at the slot
    * @param slot the first slot of the relation at which an element stands
    */
-  record Spare(
+  public record Spare(
       Condition.Holds holds, Word.CandidateFunction function, boolean subjects, int slot) {}
 
   /**
@@ -32,16 +31,28 @@ final class Sparing {
    * a relation that must hold for an element to count can spare the others. An element counts if it
    * meets the condition and the body; for EACH and ALL_BUT, if it does not meet the body.
    */
-  static Optional<Spare> of(Words words, Condition.Quantified quantified) {
+  public static Optional<Spare> of(Words words, Condition.Quantified quantified) {
+    Optional<Spare> spare = ofWhere(words, quantified);
+    return spare.isPresent() ? spare : ofBody(words, quantified);
+  }
+
+  /** The relation in what says which elements are looked at: none but its own are. */
+  public static Optional<Spare> ofWhere(Words words, Condition.Quantified quantified) {
     int index = quantified.variable().index();
-    Optional<Spare> spare = quantified.where().flatMap(where -> of(words, where, index));
-    return spare.isPresent() || Quantifiers.countsExceptions(quantified.quantifier())
-        ? spare
-        : of(words, quantified.body(), index);
+    return quantified.where().flatMap(where -> of(words, where, index));
+  }
+
+  /** The relation in the body: of all others that are looked at, none meets it. */
+  public static Optional<Spare> ofBody(Words words, Condition.Quantified quantified) {
+    return switch (quantified.quantifier()) {
+      case EACH, ALL_BUT -> Optional.empty();
+      case SOME, NO, AT_LEAST, AT_MOST, EXACTLY ->
+          of(words, quantified.body(), quantified.variable().index());
+    };
   }
 
   /** The same for a number that is made of many. */
-  static Optional<Spare> of(Words words, Value.Aggregate aggregate) {
+  public static Optional<Spare> of(Words words, Value.Aggregate aggregate) {
     return aggregate.where().flatMap(where -> of(words, where, aggregate.variable().index()));
   }
 
