@@ -6,7 +6,9 @@ import org.rimefast.check.Neighbours;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Truth;
 import org.rimefast.check.Word;
+import org.rimefast.check.internal.ReachIndex;
 import org.rimefast.lang.vocabulary.Noun;
+import org.rimefast.lang.vocabulary.Relation;
 
 /** Relations that follow chains of elements. */
 final class Chains {
@@ -41,10 +43,12 @@ final class Chains {
    * elements that are certainly not barred; it certainly does not if none leads there over all
    * steps past elements that may not be barred.
    *
+   * @param relation what is said of the element
    * @param barred what is not passed; null if anything may be
    * @param search which of the frame's searches is its own
    */
   record Reaches(
+      Relation relation,
       Word.NeighbourFunction function,
       Nodes.Find subject,
       Nodes.Find target,
@@ -60,6 +64,12 @@ final class Chains {
       }
       if (from == to) {
         return Truth.FALSE;
+      }
+      if (barred == null) {
+        ReachIndex.Distances distances = ReachIndex.of(frame.facts, relation, function).to(to);
+        if (distances != null) {
+          return distances.from(from);
+        }
       }
       boolean failedBefore = frame.failed;
       frame.failed = false;

@@ -100,6 +100,7 @@ final class NodeMaker implements Condition.Visitor<Nodes.Test> {
     List<Argument> arguments = holds.arguments();
     Chains.Barred barred = arguments.size() < 2 ? null : barred((Argument.Those) arguments.get(1));
     return new Chains.Reaches(
+        holds.relation(),
         chain.function(),
         find(holds.subject()),
         find((Reference) arguments.get(0)),

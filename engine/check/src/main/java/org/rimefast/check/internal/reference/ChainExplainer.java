@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.LinkedList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.rimefast.check.Evidence;
 import org.rimefast.check.Explanation;
 import org.rimefast.check.HandleList;
@@ -18,16 +18,18 @@ import org.rimefast.check.Neighbours;
 import org.rimefast.check.PlanFacts;
 import org.rimefast.check.Truth;
 import org.rimefast.check.Word;
+import org.rimefast.check.internal.ReachIndex;
 import org.rimefast.lang.rule.Argument;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Reference;
 
 /**
- * Follows chains of elements and says which way they go: ring by ring from where they begin, and
- * back from where they lead.
+ * Follows chains of elements and says which way they go: what they reach from where they begin, and
+ * how far that is from where they lead.
  */
 final class ChainExplainer {
-  private static final int UNREACHED = -1;
+  private static final int UNREACHED = ReachIndex.UNREACHED;
+  private static final Evidence PASSABLE = Reasons.turned(Reasons.ALWAYS);
   private static final int MOST_NAMED = 5;
 
   private final Scope scope;
@@ -35,7 +37,7 @@ final class ChainExplainer {
   private final Word.ChainWord word;
   private final Condition.Holds holds;
   private final Describer describer;
-  private final Evidence[] barred;
+  private final Evidence @Nullable [] barred; // null if nothing bars the way
 
   ChainExplainer(Scope scope, Word.ChainWord word, Condition.Holds holds) {
     this.scope = scope;
@@ -43,7 +45,7 @@ final class ChainExplainer {
     this.word = word;
     this.holds = holds;
     describer = new Describer(scope);
-    barred = new Evidence[facts.size()];
+    barred = holds.arguments().size() < 2 ? null : new Evidence[facts.size()];
   }
 
   /** Over which steps, and past which elements, a chain may go. */
@@ -51,6 +53,17 @@ final class ChainExplainer {
     CERTAIN,
     POSSIBLE,
     ANY
+  }
+
+  /** What the index says, if nothing bars the way; empty if it does not say. */
+  static Optional<Truth> indexed(
+      Scope scope, Word.ChainWord word, Condition.Holds holds, int from, int to) {
+    if (!scope.spares() || holds.arguments().size() > 1) {
+      return Optional.empty();
+    }
+    return Optional.ofNullable(
+            ReachIndex.of(scope.facts(), holds.relation(), word.function()).to(to))
+        .map(distances -> from == to ? Truth.FALSE : distances.from(from));
   }
 
   Evidence explain(int from, String question) {
@@ -117,50 +130,79 @@ final class ChainExplainer {
         : Reasons.unknown(question, outcome);
   }
 
-  /** The shortest chain, both ends included; of several, the one first in the plan's order. */
+  /**
+   * The shortest chain, both ends included; of several, the one that is first in the plan's order
+   * at the first step where they part.
+   */
   private List<Integer> shortest(int from, int to, Way way) {
-    int[] before = steps(from, way);
-    if (before[to] == UNREACHED) {
+    int[] distance = distances(from, to, way);
+    if (distance[from] == UNREACHED) {
       return List.of();
     }
-    LinkedList<Integer> chain = new LinkedList<>();
-    for (int at = to; at != from; at = before[at]) {
-      chain.addFirst(at);
+    List<Integer> chain = new ArrayList<>(List.of(from));
+    for (int at = from; at != to; at = chain.get(chain.size() - 1)) {
+      int left = distance[at] - 1;
+      chain.add(
+          Arrays.stream(nexts(at, way))
+              .filter(next -> distance[next] == left && (next == to || isPassable(next, way)))
+              .min()
+              .orElseThrow());
     }
-    chain.addFirst(from);
     return chain;
   }
 
-  /**
-   * For each element the one before it on the shortest chain from another, of several the first in
-   * the plan's order; {@link #UNREACHED} where none leads. Each ring of elements that are as many
-   * steps away is followed whole before the next one.
-   */
-  private int[] steps(int from, Way way) {
-    int[] before = new int[facts.size()];
-    int[] distance = new int[facts.size()];
-    Arrays.fill(before, UNREACHED);
-    before[from] = from;
-    List<Integer> ring = List.of(from);
-    for (int steps = 1; !ring.isEmpty(); steps++) {
-      List<Integer> next = new ArrayList<>();
-      for (int handle : ring) {
-        if (handle != from && !isPassable(handle, way)) {
-          continue;
+  /** How many steps each element on the way is from the target; {@link #UNREACHED} for others. */
+  private int[] distances(int from, int to, Way way) {
+    ReachIndex.Distances known =
+        scope.spares() && barred == null
+            ? ReachIndex.of(facts, holds.relation(), word.function()).to(to)
+            : null;
+    if (known != null) {
+      return way == Way.CERTAIN ? known.certain() : known.any();
+    }
+    List<Integer> around = new ArrayList<>(reached(from, way));
+    around.add(from);
+    Map<Integer, List<Integer>> back = new HashMap<>();
+    for (int handle : around) {
+      if (handle == from || isPassable(handle, way)) {
+        for (int next : nexts(handle, way)) {
+          back.computeIfAbsent(next, n -> new ArrayList<>()).add(handle);
         }
+      }
+    }
+    int[] distance = new int[facts.size()];
+    Arrays.fill(distance, UNREACHED);
+    distance[to] = 0;
+    Deque<Integer> open = new ArrayDeque<>(List.of(to));
+    while (!open.isEmpty()) {
+      int handle = open.removeFirst();
+      for (int before : back.getOrDefault(handle, List.of())) {
+        if (distance[before] == UNREACHED) {
+          distance[before] = distance[handle] + 1;
+          open.addLast(before);
+        }
+      }
+    }
+    return distance;
+  }
+
+  /** Which elements chains reach from one, that one among them. */
+  private boolean[] reachedFrom(int from, Way way) {
+    boolean[] seen = new boolean[facts.size()];
+    seen[from] = true;
+    Deque<Integer> open = new ArrayDeque<>(List.of(from));
+    while (!open.isEmpty()) {
+      int handle = open.removeFirst();
+      if (handle == from || isPassable(handle, way)) {
         for (int found : nexts(handle, way)) {
-          if (before[found] == UNREACHED) {
-            before[found] = handle;
-            distance[found] = steps;
-            next.add(found);
-          } else if (distance[found] == steps) {
-            before[found] = Math.min(before[found], handle);
+          if (!seen[found]) {
+            seen[found] = true;
+            open.addLast(found);
           }
         }
       }
-      ring = next;
     }
-    return before;
+    return seen;
   }
 
   private int[] nexts(int element, Way way) {
@@ -193,6 +235,9 @@ final class ChainExplainer {
 
   /** Whether a chain cannot pass an element. */
   private Evidence stops(int element) {
+    if (barred == null) {
+      return PASSABLE;
+    }
     Evidence known = barred[element];
     if (known == null) {
       known = newStops(element);
@@ -202,12 +247,9 @@ final class ChainExplainer {
   }
 
   private Evidence newStops(int element) {
-    if (holds.arguments().size() < 2) {
-      return Reasons.turned(Reasons.ALWAYS);
-    }
     Argument.Those those = (Argument.Those) holds.arguments().get(1);
     if (!facts.isMember(those.variable().noun(), element)) {
-      return Reasons.turned(Reasons.ALWAYS);
+      return PASSABLE;
     }
     Scope inner = scope.with(those.variable(), element);
     return those
@@ -250,9 +292,9 @@ final class ChainExplainer {
 
   /** What chains reach, but for where they begin, in the plan's order. */
   private List<Integer> reached(int from, Way way) {
-    int[] before = steps(from, way);
-    return IntStream.range(0, before.length)
-        .filter(handle -> handle != from && before[handle] != UNREACHED)
+    boolean[] seen = reachedFrom(from, way);
+    return IntStream.range(0, seen.length)
+        .filter(handle -> handle != from && seen[handle])
         .boxed()
         .toList();
   }

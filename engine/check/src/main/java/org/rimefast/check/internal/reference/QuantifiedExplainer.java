@@ -11,6 +11,7 @@ import org.rimefast.check.Word;
 import org.rimefast.check.internal.Sparing;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Condition.Quantified.Quantifier;
+import org.rimefast.lang.rule.Reference;
 
 /** Works out how many elements meet a condition, by asking one after the other. */
 final class QuantifiedExplainer {
@@ -35,6 +36,7 @@ final class QuantifiedExplainer {
     boolean bodyWanted = wanted != few;
     boolean many = false;
     Asked asked = asked(quantified);
+    List<Scope> unreached = new ArrayList<>();
     for (int handle : asked.handles()) {
       if (quantified.others() && handle == scope.subject()) {
         continue;
@@ -48,6 +50,10 @@ final class QuantifiedExplainer {
       if (counts.truth() == Truth.FALSE) {
         continue;
       }
+      if (isUnreached(quantified, inner)) {
+        unreached.add(inner);
+        continue;
+      }
       Evidence body = new ConditionExplainer(inner, bodyWanted).explain(quantified.body());
       sort(quantified.quantifier(), counts, body, meeting, failing, unsure);
       if (scope.facts().standsForMany(handle)
@@ -56,10 +62,36 @@ final class QuantifiedExplainer {
         unsure.add(Reasons.unknown("how many there are", Reasons.howMany(scope.facts(), handle)));
       }
     }
+    boolean told = meeting.isEmpty() && unsure.isEmpty();
+    for (Scope inner : unreached) {
+      failing.add(
+          told
+              ? new ConditionExplainer(inner, bodyWanted).explain(quantified.body())
+              : Reasons.plain("", Truth.FALSE, Outcome.nothing()));
+    }
     int open = many ? quantified.number() + 1 : 0;
     Truth result = decide(quantified, meeting.size(), failing.size(), unsure.size() + open);
     int all = meeting.size() + failing.size() + unsure.size() + spared(quantified, asked);
     return evidence(quantified, result, meeting, failing, unsure, all);
+  }
+
+  /**
+   * True for an element to which no chain leads, by the index. Why none does is worth telling only
+   * where none leads to any of them.
+   */
+  private boolean isUnreached(Condition.Quantified quantified, Scope inner) {
+    if (countsExceptions(quantified.quantifier())
+        || !(quantified.body() instanceof Condition.Holds holds)
+        || !(scope.words().relation(holds.relation()) instanceof Word.ChainWord chain)) {
+      return false;
+    }
+    Optional<Integer> from = ElementFinder.find(holds.subject(), inner).value();
+    Optional<Integer> to = ElementFinder.find((Reference) holds.arguments().get(0), inner).value();
+    return from.isPresent()
+        && to.isPresent()
+        && ChainExplainer.indexed(scope, chain, holds, from.get(), to.get())
+            .filter(truth -> truth == Truth.FALSE)
+            .isPresent();
   }
 
   /**
@@ -68,22 +100,47 @@ final class QuantifiedExplainer {
    */
   private Asked asked(Condition.Quantified quantified) {
     Optional<Sparing.Spare> spare = Sparing.ofWhere(scope.words(), quantified);
-    if (spare.isEmpty() && quantified.where().isEmpty()) {
+    if (spare.isEmpty() && quantified.where().map(w -> isOfItsOwn(w, quantified)).orElse(true)) {
       spare = Sparing.ofBody(scope.words(), quantified);
     }
     return Asked.of(scope, quantified.variable(), spare.orElse(null));
   }
 
+  /** True for a condition that speaks of nothing but the element that it is asked of. */
+  private static boolean isOfItsOwn(Condition where, Condition.Quantified quantified) {
+    if (where instanceof Condition.And and) {
+      return and.parts().stream().allMatch(part -> isOfItsOwn(part, quantified));
+    }
+    return where instanceof Condition.IsA isA
+        && isA.subject() instanceof Reference.Bound bound
+        && bound.variable().index() == quantified.variable().index();
+  }
+
   /** How many that were not asked are looked at and do not meet the condition. */
   private int spared(Condition.Quantified quantified, Asked asked) {
-    if (quantified.where().isPresent()) {
+    if (asked.spared() == 0
+        || (quantified.where().isPresent()
+            && Sparing.ofWhere(scope.words(), quantified).isPresent())) {
       return 0;
     }
-    boolean sparedItself =
+    Memo.Counted memo =
+        quantified.where().map(where -> scope.memo().counts(where, quantified, scope)).orElse(null);
+    boolean[] counts = memo == null ? null : memo.elements();
+    int subject =
         quantified.others()
-            && scope.facts().isMember(quantified.variable().noun(), scope.subject())
-            && Arrays.binarySearch(asked.handles(), scope.subject()) < 0;
-    return asked.spared() - (sparedItself ? 1 : 0);
+                && scope.facts().isMember(quantified.variable().noun(), scope.subject())
+                && Arrays.binarySearch(asked.handles(), scope.subject()) < 0
+                && (counts == null || counts[scope.subject()])
+            ? 1
+            : 0;
+    if (memo == null || counts == null) {
+      return asked.spared() - subject;
+    }
+    int all = memo.all();
+    for (int handle : asked.handles()) {
+      all -= counts[handle] ? 1 : 0;
+    }
+    return all - subject;
   }
 
   private static void sort(

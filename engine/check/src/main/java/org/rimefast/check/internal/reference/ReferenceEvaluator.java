@@ -22,6 +22,7 @@ public final class ReferenceEvaluator {
   private final SourceText source;
   private final BiConsumer<Condition, Evidence> observer;
   private final boolean spares;
+  private final Memo memo = new Memo();
 
   /** An evaluator for rules of the standard with this text; it asks every element. */
   public ReferenceEvaluator(PlanFacts facts, Words words, SourceText source) {
@@ -54,7 +55,7 @@ public final class ReferenceEvaluator {
 
   /** What the rule says of the element, whatever the verdict. */
   public Finding explain(Rule rule, int element) {
-    Scope scope = new Scope(facts, words, source, observer, spares, List.of(element));
+    Scope scope = new Scope(facts, words, source, observer, spares, memo, List.of(element));
     Evidence where = explain(rule.where(), scope);
     Evidence onlyIf = where.truth() == Truth.FALSE ? Reasons.ALWAYS : explain(rule.onlyIf(), scope);
     Evidence applies = Reasons.of(where.truth().and(onlyIf.truth()), List.of(where, onlyIf), true);

@@ -18,6 +18,7 @@ import org.rimefast.lang.source.SourceText;
  * @param source the standard's text, to quote from
  * @param observer looks on
  * @param spares true if elements that an index rules out need not be asked
+ * @param memo what the evaluator keeps from one element to the next
  * @param elements handles by variable index
  */
 record Scope(
@@ -26,6 +27,7 @@ record Scope(
     SourceText source,
     BiConsumer<Condition, Evidence> observer,
     boolean spares,
+    Memo memo,
     List<Integer> elements) {
   Scope {
     elements = List.copyOf(elements);
@@ -35,12 +37,12 @@ record Scope(
   Scope with(Variable variable, int handle) {
     List<Integer> next = new ArrayList<>(elements.subList(0, variable.index()));
     next.add(handle);
-    return new Scope(facts, words, source, observer, spares, next);
+    return new Scope(facts, words, source, observer, spares, memo, next);
   }
 
   /** The same with no variable but the first. */
   Scope alone(int element) {
-    return new Scope(facts, words, source, observer, spares, List.of(element));
+    return new Scope(facts, words, source, observer, spares, memo, List.of(element));
   }
 
   int element(Variable variable) {
