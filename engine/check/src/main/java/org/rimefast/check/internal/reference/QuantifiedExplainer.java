@@ -12,6 +12,7 @@ import org.rimefast.check.internal.Sparing;
 import org.rimefast.lang.rule.Condition;
 import org.rimefast.lang.rule.Condition.Quantified.Quantifier;
 import org.rimefast.lang.rule.Reference;
+import org.rimefast.lang.rule.Value;
 
 /** Works out how many elements meet a condition, by asking one after the other. */
 final class QuantifiedExplainer {
@@ -108,12 +109,41 @@ final class QuantifiedExplainer {
 
   /** True for a condition that speaks of nothing but the element that it is asked of. */
   private static boolean isOfItsOwn(Condition where, Condition.Quantified quantified) {
+    int index = quantified.variable().index();
     if (where instanceof Condition.And and) {
       return and.parts().stream().allMatch(part -> isOfItsOwn(part, quantified));
     }
-    return where instanceof Condition.IsA isA
-        && isA.subject() instanceof Reference.Bound bound
-        && bound.variable().index() == quantified.variable().index();
+    if (where instanceof Condition.Or or) {
+      return or.parts().stream().allMatch(part -> isOfItsOwn(part, quantified));
+    }
+    if (where instanceof Condition.Not not) {
+      return isOfItsOwn(not.part(), quantified);
+    }
+    if (where instanceof Condition.Compare compare) {
+      return isItsOwn(compare.left(), index) && isFixed(compare.right());
+    }
+    if (where instanceof Condition.Holds holds) {
+      return isOwn(holds.subject(), index)
+          && holds.arguments().stream().allMatch(QuantifiedExplainer::isFixed);
+    }
+    return where instanceof Condition.IsA isA && isOwn(isA.subject(), index);
+  }
+
+  private static boolean isOwn(Reference reference, int index) {
+    return reference instanceof Reference.Bound bound && bound.variable().index() == index;
+  }
+
+  private static boolean isItsOwn(Value value, int index) {
+    return value instanceof Value.Of of
+        && isOwn(of.owner(), index)
+        && of.arguments().stream().allMatch(QuantifiedExplainer::isFixed);
+  }
+
+  private static boolean isFixed(Object value) {
+    return value instanceof Value.Literal
+        || value instanceof Value.Word
+        || value instanceof Value.Named
+        || value instanceof Value.Text;
   }
 
   /** How many that were not asked are looked at and do not meet the condition. */
