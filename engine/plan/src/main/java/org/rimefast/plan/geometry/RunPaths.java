@@ -227,6 +227,36 @@ public final class RunPaths {
     near.inOrder(found);
   }
 
+  /**
+   * Reports every part that has a place and whose gap to a run may be at most {@code distance}
+   * within the run's tolerances, and perhaps some that are farther, each once and in increasing
+   * order. A run whose place or diameter is not known finds none. Needs no new memory.
+   */
+  public void partsNear(int run, double distance, IntConsumer found) {
+    PlacedRun placed = runs.run(run);
+    if (!placed.isComplete()) {
+      return;
+    }
+    IndexList near = SCRATCH.get();
+    near.clear();
+    double[] line = placed.line();
+    double off = placed.radius() + placed.radiusTolerance() + placed.motion() + ROUNDING;
+    for (int i = 0; i + 5 < line.length; i += 3) {
+      parts
+          .tree()
+          .within(
+              Math.min(line[i], line[i + 3]),
+              Math.min(line[i + 1], line[i + 4]),
+              Math.min(line[i + 2], line[i + 5]),
+              Math.max(line[i], line[i + 3]),
+              Math.max(line[i + 1], line[i + 4]),
+              Math.max(line[i + 2], line[i + 5]),
+              distance + off,
+              near);
+    }
+    near.inOrder(found);
+  }
+
   private RunIndex index() {
     RunIndex known = index;
     if (known == null) {

@@ -203,18 +203,30 @@ final class GapWords {
   private static void nearEnough(
       PlanFacts facts, int element, Arguments arguments, HandleList candidates) {
     double distance = arguments.number(0).most() * 1000;
-    if (facts.isPart(element)) {
+    boolean isPart = facts.isPart(element);
+    int run = facts.runIndex(element);
+    if (isPart) {
       addPartsNear(facts, element, distance, candidates);
+    } else if (facts.geometry().runMissing(run).isEmpty()) {
+      Spread spread = facts.keep(SPREAD, Spread::of);
+      facts.geometry().paths().partsNear(run, distance + spread.tolerance(), candidates);
+      addAll(spread.unplaced(), candidates);
     } else {
       addAll(facts.members(Nouns.PART), candidates);
+      addAll(facts.members(Nouns.RUN), candidates);
+      return;
     }
-    if (!facts.isPart(element) || !hasPlace(facts, element)) {
+    if (isPart && !hasPlace(facts, element)) {
       addAll(facts.members(Nouns.RUN), candidates);
       return;
     }
     HandleList near = SCRATCH.get();
     near.clear();
-    facts.geometry().paths().runsNearPart(element, distance, near);
+    if (isPart) {
+      facts.geometry().paths().runsNearPart(element, distance, near);
+    } else {
+      facts.geometry().paths().runsWithin(run, distance, near);
+    }
     for (int i = 0; i < near.size(); i++) {
       candidates.add(facts.handleOfRun(near.get(i)));
     }
