@@ -29,6 +29,7 @@ import org.eclipse.lsp4j.ReferenceContext;
 import org.eclipse.lsp4j.ReferenceParams;
 import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.services.TextDocumentService;
 import org.junit.jupiter.api.AfterEach;
@@ -221,7 +222,9 @@ class AnswersTest {
       RenameParams params =
           new RenameParams(
               editor.id(), name.getSelectionRange().getStart(), rule ? "other-name" : "other name");
-      String text = Editor.apply(shipped, edits(Editor.await(texts().rename(params)).getChanges()));
+      WorkspaceEdit edit = Editor.await(texts().rename(params));
+      assertThat(edit).as(name.getName()).isNotNull();
+      String text = Editor.apply(shipped, edits(edit.getChanges()));
       assertThat(Texts.diagnostics(text)).as(name.getName()).isEmpty();
     }
     assertThat(names).hasSizeGreaterThan(15);

@@ -27,6 +27,8 @@ class CompletionTest {
           " a conductor",
           " a conductor must be metal",
           " a face",
+          " an opening",
+          " an opening must be metal",
           " a face must be metal",
           " serves it must be metal",
           " is insulated must be metal",
