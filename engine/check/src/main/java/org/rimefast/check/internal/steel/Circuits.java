@@ -22,6 +22,7 @@ final class Circuits {
   private final List<Served> served = new ArrayList<>(); // in the order of the circuits' handles
   private final int first;
   private final Loose loose;
+  private final int[][] byPart; // by handle of the part
 
   /**
    * One circuit.
@@ -64,6 +65,26 @@ final class Circuits {
     for (int circuit : circuits) {
       served.add(serve(facts, circuit, array(own.get(circuit - first))));
     }
+    byPart = byPart(facts.plan().parts().size());
+  }
+
+  /** The circuits that serve each part or may serve it, in increasing order. */
+  private int[][] byPart(int parts) {
+    List<List<Integer>> all = new ArrayList<>();
+    for (int part = 0; part < parts; part++) {
+      all.add(new ArrayList<>());
+    }
+    for (Served circuit : served) {
+      for (int part : circuit.parts()) {
+        all.get(part).add(circuit.circuit());
+      }
+      for (int part : circuit.maybe()) {
+        if (!circuit.serves(part)) {
+          all.get(part).add(circuit.circuit());
+        }
+      }
+    }
+    return all.stream().map(Circuits::array).toArray(int[][]::new);
   }
 
   static Circuits of(PlanFacts facts) {
@@ -114,10 +135,8 @@ final class Circuits {
 
   /** Handles of the circuits that serve or may serve a part. */
   void serving(int part, org.rimefast.check.HandleList found) {
-    for (int i = 0; i < served.size(); i++) {
-      if (served.get(i).serves(part) || served.get(i).mayServe(part)) {
-        found.add(served.get(i).circuit());
-      }
+    for (int circuit : byPart[part]) {
+      found.add(circuit);
     }
   }
 
