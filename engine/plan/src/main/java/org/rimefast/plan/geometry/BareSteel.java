@@ -3,6 +3,7 @@ package org.rimefast.plan.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.rimefast.plan.Amount;
 import org.rimefast.plan.CorrugationProfile;
 import org.rimefast.plan.Face;
@@ -74,6 +75,11 @@ final class BareSteel {
 
   Bounds behind(int part) {
     return parts[part];
+  }
+
+  /** What stays bare behind a part as drawn; empty if that is not known. */
+  Optional<BareArea> area(int part) {
+    return parts[part].isKnown() ? Optional.of(behind(part, Case.DRAWN)) : Optional.empty();
   }
 
   Bounds of(Face face) {

@@ -3,6 +3,7 @@ package org.rimefast.plan.geometry;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.rimefast.plan.Amount;
@@ -137,6 +138,13 @@ public final class FoamAccess {
       return BareSteel.NONE;
     }
     return bare == null ? Bounds.MISSING : bare.behind(part);
+  }
+
+  /** Where steel stays bare behind a part as drawn; empty if nowhere, or if that is not known. */
+  public Optional<BareArea> bareAreaBehind(int part) {
+    return bare == null || onFace.comesAfterFoam(part)
+        ? Optional.empty()
+        : bare.area(part).filter(area -> area.area() > 0);
   }
 
   /** JSON pointers of what is missing to be certain of {@link #bareBehind}. */

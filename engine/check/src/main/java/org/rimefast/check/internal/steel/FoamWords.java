@@ -143,10 +143,9 @@ final class FoamWords {
       PlanFacts facts, int element, Arguments arguments, Explanation out) {
     FoamAccess access = access(facts);
     name(facts, access.missingForBareBehind(element), out);
-    Face face = facts.part(element).face();
-    access.bareAreas(face).stream()
-        .filter(area -> area.part() == element && !area.beside())
-        .forEach(area -> out.fact("bare as drawn", rectangle(facts, area)));
+    access
+        .bareAreaBehind(element)
+        .ifPresent(area -> out.fact("bare as drawn", rectangle(facts, area)));
     if (access.behind(element).isKnown()) {
       explainBehind(facts, element, arguments, out);
       Side widest = access.widestSide(element);
